@@ -1,0 +1,126 @@
+/**
+ * The contract of a check: its identity, documentation, logic, corrections and examples, all in one file a check.
+ *
+ * A check reads the record and raises problems. It knows neither the syntax tree nor an editor: a correction is
+ * data that the editor turns into text.
+ */
+import type { Component, Joint, Run, Span, SurveyRecord } from '../record/model.js';
+
+export type Severity = 'error' | 'warning' | 'info' | 'hint';
+
+export type Provenance = 'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen';
+
+/** Words of urgency (a due event, not a grade); `flood-critical` is resolved by where she lies. */
+export type Urgency =
+    | 'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days'
+    | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only';
+
+export interface Source {
+    /** What is relied on, in a few words: "two clamps on wet exhaust hose". */
+    readonly text: string;
+    /** Name of a standard in the catalogue, where there is one. */
+    readonly standard?: string;
+    readonly clause?: string;
+    readonly provenance: Provenance;
+}
+
+/** A figure behind a problem: the value in the unit named, for machines and for the explanation. */
+export interface ProblemFigure {
+    readonly value: number;
+    readonly unit: string;
+}
+
+/** A change to the record that would put a fact right. */
+export type Correction =
+    /** Add or replace a property of a component. */
+    | { readonly kind: 'set-fact'; readonly title: string; readonly component: Component; readonly property: string; readonly value: string }
+    /** Add or replace a property at a joint of a run. */
+    | { readonly kind: 'set-joint-fact'; readonly title: string; readonly joint: Joint; readonly property: string; readonly value: string }
+    /** Put a new component between the two parts of a joint and declare it. */
+    | { readonly kind: 'insert-in-run'; readonly title: string; readonly joint: Joint; readonly componentKind: string; readonly idStem: string; readonly facts: readonly (readonly [property: string, value: string])[] }
+    /** Change how a run ends, as `open` into `capped`. */
+    | { readonly kind: 'end-run'; readonly title: string; readonly run: Run; readonly end: 'capped' | 'blanked' | 'open' }
+    /** Add or replace a fact of the vessel. */
+    | { readonly kind: 'set-vessel-fact'; readonly title: string; readonly property: string; readonly value: string }
+    /** Declare a component of a kind in the system of another. */
+    | { readonly kind: 'declare'; readonly title: string; readonly beside: Component; readonly componentKind: string; readonly idStem: string; readonly facts: readonly (readonly [property: string, value: string])[] }
+    /** Replace a stretch of text, where nothing more telling fits. */
+    | { readonly kind: 'replace-text'; readonly title: string; readonly span: Span; readonly text: string };
+
+/** What a finding drafted for the problem says. Braces refer to facts: write `{H9.bore}`, never the number. */
+export interface Draft {
+    readonly title: string;
+    readonly urgency: Urgency;
+    /** Number of days where urgency is `within-days`. */
+    readonly days?: number;
+    readonly seen: string;
+    readonly because: string;
+    readonly recommend: string;
+    /** Citations as [standard, clause] in the catalogue's names. */
+    readonly cites?: readonly (readonly [standard: string, clause?: string])[];
+}
+
+export interface Raised {
+    /** The components concerned, the one at fault first. */
+    readonly components: readonly Component[];
+    /** The smallest text that is wrong. */
+    readonly at: Span;
+    /** What is wrong with its figures; why it matters; how to put it right. One or two sentences. */
+    readonly message: string;
+    readonly figures?: Readonly<Record<string, ProblemFigure>>;
+    readonly related?: readonly { readonly message: string; readonly span: Span }[];
+    readonly corrections?: readonly Correction[];
+    /** A lower severity than the check's own: 'warning' for advice, 'hint' when a fact is missing. */
+    readonly severity?: Severity;
+    /** Wording of a drafted finding; left out only for hints, which ask for a fact. */
+    readonly draft?: Draft;
+}
+
+export interface Example {
+    readonly name: string;
+    /** Raises exactly this check (one or more times) and no other. */
+    readonly bad: string;
+    /** The same survey put right: raises nothing of this check. */
+    readonly fixed: string;
+    /** Title of the correction that turns `bad` into `fixed`, where one does. */
+    readonly correction?: string;
+}
+
+/** Neighbours where the check must stay silent. */
+export interface SilentExample {
+    readonly name: string;
+    readonly text: string;
+}
+
+export interface Check {
+    readonly id: string;
+    /** Earlier ids, still accepted in answers. */
+    readonly aliases?: readonly string[];
+    readonly group: 'fit' | 'metals' | 'openings' | 'hoses' | 'coolant' | 'bilge' | 'fire' | 'papers' | 'record' | 'answers' | 'electrical' | 'gas' | 'shaft' | 'rig' | 'lifesaving' | 'fuel' | 'exhaust';
+    readonly severity: Severity;
+    readonly title: string;
+    /** Why it matters, in a sentence. */
+    readonly why: string;
+    /** The facts it needs. */
+    readonly needs: readonly string[];
+    /** What it computes, with the formula. */
+    readonly computes: string;
+    readonly sources: readonly Source[];
+    /** What it cannot know, and known misses. */
+    readonly limits: readonly string[];
+    readonly examples: readonly Example[];
+    readonly silent: readonly SilentExample[];
+    readonly run: (record: SurveyRecord, raise: (problem: Raised) => void) => void;
+}
+
+/** A problem as raised, with its check. */
+export interface Problem extends Raised {
+    readonly check: Check;
+    readonly severity: Severity;
+    /** Id of the finding, or `accept`, that answers it. */
+    readonly answeredBy?: string;
+}
+
+export function defineCheck(check: Check): Check {
+    return check;
+}
