@@ -283,6 +283,8 @@ export interface PropertyType {
     /** Usual range in SI, to catch slips. */
     readonly usual?: { readonly low: number; readonly high: number; readonly written: string };
     readonly about?: string;
+    /** Whether several values may be written, parted by commas. */
+    readonly isList: boolean;
     readonly declaredBy: string;
 }
 

@@ -642,7 +642,7 @@ export function isTakes(item: unknown): item is Takes {
 export interface Target extends langium.AstNode {
     readonly $container: Acceptance | Contact | Finding | Reading;
     readonly $type: 'Target';
-    name: string;
+    name?: string;
 }
 
 export const Target = {
@@ -1391,7 +1391,8 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
             name: Target.$type,
             properties: {
                 name: {
-                    name: Target.name
+                    name: Target.name,
+                    optional: true
                 }
             },
             superTypes: []

@@ -1,0 +1,120 @@
+/**
+ * Runs the checks over a record and matches problems with their answers.
+ *
+ * An answer names a check and components. It answers a problem of that check when every component of the problem is
+ * named; or, where no problem of the check is matched so exactly, when the problem's own subject is named. A hose
+ * with two faulty ends is thus answered for both by naming the hose, and for one end by naming that end's neighbour
+ * too.
+ */
+import type { Component, Gap, Span, SurveyRecord } from '../record/model.js';
+import { allChecks } from './all-checks.js';
+import type { Check, Problem, Raised, Severity } from './contract.js';
+import { nearest } from '../quantities/index.js';
+
+export interface Analysis {
+    readonly record: SurveyRecord;
+    readonly problems: readonly Problem[];
+    /** What the text does not say properly, stale answers among it. */
+    readonly gaps: readonly Gap[];
+}
+
+const checksById = new Map<string, Check>();
+for (const check of allChecks) {
+    checksById.set(check.id, check);
+    for (const alias of check.aliases ?? []) {
+        checksById.set(alias, check);
+    }
+}
+
+/** The check with an id, earlier ids included. */
+export function checkById(id: string): Check | undefined {
+    return checksById.get(id);
+}
+
+interface Answer {
+    readonly id: string;
+    readonly check: Check;
+    readonly components: ReadonlySet<Component>;
+    readonly span: Span;
+}
+
+export function analyse(record: SurveyRecord, checks: readonly Check[] = allChecks): Analysis {
+    const raised: { check: Check; problem: Raised; severity: Severity }[] = [];
+    for (const check of checks) {
+        check.run(record, problem => raised.push({ check, problem, severity: problem.severity ?? check.severity }));
+    }
+    const gaps: Gap[] = [...record.gaps];
+    const answers = answersOf(record, gaps);
+    const used = new Set<Answer>();
+
+    const named = (answer: Answer, problem: Raised) => problem.components.length > 0 && problem.components.every(c => answer.components.has(c));
+    const exact = new Set<string>();
+    for (const answer of answers) {
+        for (const { check, problem } of raised) {
+            if (check === answer.check && named(answer, problem)) {
+                exact.add(`${answers.indexOf(answer)}:${problem.components[0]?.id ?? ''}`);
+            }
+        }
+    }
+    const problems = raised.map(({ check, problem, severity }): Problem => {
+        const answer = answers.find(candidate => {
+            if (candidate.check !== check) {
+                return false;
+            }
+            if (problem.components.length === 0) {
+                return candidate.components.size === 0;
+            }
+            if (named(candidate, problem)) {
+                return true;
+            }
+            const subject = problem.components[0];
+            return subject !== undefined && candidate.components.has(subject) && !exact.has(`${answers.indexOf(candidate)}:${subject.id}`);
+        });
+        if (answer) {
+            used.add(answer);
+            return { ...problem, check, severity, answeredBy: answer.id };
+        }
+        return { ...problem, check, severity };
+    });
+
+    for (const answer of answers) {
+        if (!used.has(answer)) {
+            gaps.push({
+                code: 'stale-answer', severity: 'error', span: answer.span,
+                message: `${answer.check.id} is answered here, but it raises no problem on ${listOf([...answer.components].map(c => c.id))} now; remove the answer, or read the facts again.`,
+                mends: [],
+            });
+        }
+    }
+    return { record, problems, gaps };
+}
+
+function answersOf(record: SurveyRecord, gaps: Gap[]): Answer[] {
+    const answers: Answer[] = [];
+    const add = (id: string, checkId: string, span: Span, on: readonly Component[]) => {
+        const check = checksById.get(checkId);
+        if (!check) {
+            const close = nearest(checkId, checksById.keys());
+            gaps.push({
+                code: 'check-unknown', severity: 'error', span,
+                message: `No check is called ${checkId}.${close ? ` Did you mean ${close}?` : ''}`,
+                mends: close ? [{ title: `Change to ${close}`, span, text: close }] : [],
+            });
+            return;
+        }
+        answers.push({ id, check, components: new Set(on), span });
+    };
+    for (const finding of record.findings) {
+        for (const answer of finding.answers) {
+            add(finding.id, answer.id, answer.span, finding.on);
+        }
+    }
+    for (const acceptance of record.acceptances) {
+        add('accept', acceptance.check.id, acceptance.check.span, acceptance.on);
+    }
+    return answers;
+}
+
+function listOf(words: readonly string[]): string {
+    return words.length === 0 ? 'the survey' : words.length === 1 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
+}

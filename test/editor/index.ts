@@ -1,0 +1,4 @@
+// The module that the extension host loads: it registers the tests and exports run().
+import './suite.ts';
+
+export { run } from './harness.ts';
