@@ -12,7 +12,7 @@ import { existsSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
-import { CHROMIUM_ARGS, findChromium } from './ensure-chromium.mjs';
+import { findChromium, launchOptions } from './ensure-chromium.mjs';
 import { extensionUnderTest, openWorkbench, prepareRun, SCREENSHOTS, startServer, userActions } from './editor-host.mjs';
 
 const USAGE = 'Usage: node .scripts/editor-by-hand.mjs FOLDER [--script FILE.mjs] [--vsix FILE] [--theme NAME] [--in-place] [--keep] [--size WxH]';
@@ -24,17 +24,19 @@ async function cleanUp() {
   await server?.stop().catch(() => {});
   await run?.remove().catch(() => {});
 }
-for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => cleanUp().then(() => process.exit(1)));
+const interrupted = new Promise((_, fail) => {
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => fail(Object.assign(new Error(`Stopped by ${signal}.`), { stopped: true })));
+});
 
 try {
-  await main();
+  await Promise.race([main(), interrupted]);
 } catch (error) {
-  console.error(error.stack ?? error.message);
-  if (page) await screenshot('by-hand-failed').catch(() => {});
+  console.error(page && !error.stopped ? error.stack : error.message);
+  if (page && !error.stopped) await screenshot('by-hand-failed').catch(() => {});
   process.exitCode = 1;
-} finally {
-  await cleanUp();
 }
+await cleanUp();
+process.exit();
 
 async function main() {
   const { values, positionals } = parseArgs({
@@ -57,7 +59,7 @@ async function main() {
   if (!values['in-place']) run = await prepareRun(given);
   const folder = run?.workspace ?? given;
   server = await startServer({ vsix: extension.vsix });
-  browser = await chromium.launch({ executablePath, headless: true, args: CHROMIUM_ARGS });
+  browser = await chromium.launch(launchOptions(executablePath));
   const opened = await openWorkbench({
     browser, server, folder, extensionPath: extension.folder, settings: { 'workbench.colorTheme': values.theme },
     viewport: { width: Number(size[1]), height: Number(size[2]) }, onPage: (opening) => { page = opening; },
@@ -67,7 +69,7 @@ async function main() {
   else await screenshot('by-hand');
   if (values.keep) {
     console.log(`The workbench is at ${opened.address}\nPress Ctrl+C to stop it.`);
-    await new Promise(() => { setInterval(() => {}, 60_000); });
+    await new Promise(() => {}); // until interrupted
   }
 }
 

@@ -1,10 +1,11 @@
 // Runs VS Code's own server on loopback, with its real extension host, and opens its workbench in headless Chromium.
 import { spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { chmod, cp, mkdir, mkdtemp, readdir, readFile, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
@@ -55,6 +56,10 @@ export async function ensureServer({ log = console.log } = {}) {
   const started = Date.now();
   log(`Installing the VS Code server (${SERVER_PACKAGE}@${SERVER_VERSION}); this takes a minute or two, once.`);
   await mkdir(CACHE, { recursive: true });
+  for (const name of await readdir(CACHE)) { // what an interrupted installation left
+    const left = join(CACHE, name);
+    if (name.startsWith('vscode-server-new-') && (await stat(left)).mtimeMs < started - 3_600_000) await rm(left, { recursive: true, force: true });
+  }
   const work = await mkdtemp(join(CACHE, 'vscode-server-new-'));
   try {
     const vscode = join(work, 'node_modules', SERVER_PACKAGE, 'lib', 'vscode');
@@ -149,15 +154,26 @@ export async function startServer({ port, vsix, env = {} } = {}) {
 
   let child;
   let log = '';
-  const stop = async () => {
-    if (child && child.exitCode === null && child.signalCode === null) {
-      const ended = new Promise((done) => child.once('exit', done));
-      child.kill('SIGTERM');
-      const force = setTimeout(() => child.kill('SIGKILL'), 5_000);
-      await ended;
-      clearTimeout(force);
+  // The server has a process group of its own, because its extension hosts outlive it by some seconds.
+  const signal = (name) => {
+    if (!child?.pid) return false;
+    try {
+      return process.kill(process.platform === 'win32' ? child.pid : -child.pid, name);
+    } catch {
+      return false; // no process is left
     }
+  };
+  const atExit = () => {
+    signal('SIGKILL');
+    rmSync(temp, { recursive: true, force: true });
+  };
+  process.once('exit', atExit);
+  const stop = async () => {
+    signal('SIGTERM');
+    for (let waited = 0; signal(0) && waited < 5_000; waited += 100) await sleep(100);
+    signal('SIGKILL');
     await rm(temp, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+    process.off('exit', atExit);
   };
 
   try {
@@ -168,7 +184,7 @@ export async function startServer({ port, vsix, env = {} } = {}) {
     port ??= await freePort();
     child = spawn(process.execPath, [main, '--host', HOST, '--port', String(port), '--without-connection-token',
       '--accept-server-license-terms', ...folders, '--disable-telemetry'],
-    { cwd: root, env: childEnv, stdio: ['ignore', 'pipe', 'pipe'] });
+    { cwd: root, env: childEnv, stdio: ['ignore', 'pipe', 'pipe'], detached: process.platform !== 'win32' });
     await new Promise((done, fail) => {
       const failWith = (reason) => fail(new Error(`The VS Code server did not start (${reason}).\n${lastLines(log, 15)}`));
       const timer = setTimeout(() => failWith(`nothing after ${START_LIMIT_MS / 1000} s`), START_LIMIT_MS);
@@ -226,7 +242,7 @@ export async function bundleTests() {
   const outfile = join(REPO_ROOT, 'dist', 'editor-tests.cjs');
   await build({
     entryPoints: [join(REPO_ROOT, 'test', 'editor', 'index.ts')], outfile, bundle: true, format: 'cjs', platform: 'node',
-    target: 'node20', external: ['vscode'], sourcemap: 'inline', logLevel: 'error',
+    target: 'node20', external: ['vscode'], sourcemap: 'linked', logLevel: 'error',
   });
   return outfile;
 }
@@ -354,9 +370,16 @@ export function userActions(page) {
       await entries.first().waitFor();
       return (await entries.allInnerTexts()).map((text) => text.trim());
     },
-    /** Chooses an entry of the open quick-fix menu by its title. */
+    /** Chooses an entry of the open quick-fix menu by its title, with the arrow keys: the menu shields it from clicks. */
     async chooseFix(title) {
-      await page.locator('.action-widget .monaco-list-row.action', { hasText: title }).first().click();
+      const entries = page.locator('.action-widget .monaco-list-row.action');
+      const focused = page.locator('.action-widget .monaco-list-row.action.focused', { hasText: title });
+      await entries.filter({ hasText: title }).first().waitFor();
+      for (let step = await entries.count(); await focused.count() === 0; step--) {
+        if (step === 0) throw new Error(`"${title}" could not be reached in the quick-fix menu.`);
+        await page.keyboard.press('ArrowDown');
+      }
+      await page.keyboard.press('Enter');
       await page.locator('.action-widget').waitFor({ state: 'hidden' });
     },
     /** The document inside a webview: two frames deep. Give the text or selector that it should hold. */

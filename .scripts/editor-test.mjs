@@ -8,7 +8,7 @@ import { chromium } from 'playwright-core';
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { CHROMIUM_ARGS, findChromium } from './ensure-chromium.mjs';
+import { findChromium, launchOptions } from './ensure-chromium.mjs';
 import {
   bundleTests, extensionUnderTest, openWorkbench, prepareRun, readResults, SCREENSHOTS, startServer, summarize,
 } from './editor-host.mjs';
@@ -22,6 +22,7 @@ const { values, positionals } = parseArgs({
 
 let run, server, browser, page;
 let pictures = Promise.resolve();
+const heard = [];
 const deadline = new Promise((_, fail) => {
   setTimeout(() => fail(new Error(`The editor tests took longer than ${TIME_LIMIT_MS / 60_000} minutes.`)), TIME_LIMIT_MS).unref();
 });
@@ -31,17 +32,20 @@ async function cleanUp() {
   await server?.stop().catch(() => {});
   await run?.remove().catch(() => {});
 }
-for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => cleanUp().then(() => process.exit(1)));
+const interrupted = new Promise((_, fail) => {
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => fail(new Error(`Stopped by ${signal}.`)));
+});
 
 let code = 1;
 try {
-  await Promise.race([main(), deadline]);
+  await Promise.race([main(), deadline, interrupted]);
 } catch (error) {
   console.error(error.message);
   await keepScreenshot('stopped');
   code = 1;
 }
 const results = await readResults(run?.results);
+if (results.planned === 0 && heard.length > 0) console.error(`The workbench said last:\n${heard.slice(-20).join('\n')}`);
 if (!summarize(results)) code = 1;
 await cleanUp();
 process.exit(code);
@@ -60,7 +64,7 @@ async function main() {
       ...(values.only ? { GARBOARD_TEST_ONLY: values.only } : {}),
     }),
   });
-  browser = await chromium.launch({ executablePath, headless: true, args: CHROMIUM_ARGS });
+  browser = await chromium.launch(launchOptions(executablePath));
   console.log(`Running the editor tests against ${extension.vsix ?? extension.folder}.`);
   const own = /^ {2}(passed|FAILED) {2}(.*) \(\d+ ms\)$/m;
   const opened = await openWorkbench({
@@ -69,6 +73,7 @@ async function main() {
       const text = [args].flat(Infinity).map((arg) => (typeof arg === 'string' ? arg : JSON.stringify(arg))).join(' ');
       const ours = own.exec(text);
       if (values.verbose || ours) console.log(text);
+      else heard.push(text);
       if (ours?.[1] === 'FAILED') pictures = pictures.then(() => keepScreenshot(ours[2]));
     },
     onPage: (opening) => { page = opening; },

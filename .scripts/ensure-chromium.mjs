@@ -15,6 +15,11 @@ export const CHROMIUM_ARGS = [
   '--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1 , EXCLUDE localhost',
 ];
 
+/** What Playwright is to launch it with. Signals are left to the script, which has more than a browser to stop. */
+export function launchOptions(executablePath) {
+  return { executablePath, headless: true, args: CHROMIUM_ARGS, handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false };
+}
+
 /** The path of an executable Chromium; throws a plain message when none can be had. */
 export async function findChromium() {
   const chosen = process.env.GARBOARD_CHROMIUM;
@@ -58,7 +63,7 @@ function isDebianRoot() {
 async function installOnDebian() {
   console.log('No Chromium found: installing it with apt-get update && apt-get install -y chromium.');
   const until = Date.now() + LOCK_WAIT_MS;
-  for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium']]) {
+  for (const args of [['update'], ['install', '-y', 'chromium']]) {
     for (;;) {
       const { status, output } = apt(args);
       if (onPath()) return; // another process may have installed it meanwhile

@@ -201,7 +201,8 @@ export class GarboardLexer extends DefaultLexer {
         if (before === ':' || before === ',') {
             return keyword.name !== 'phrase' || !/^[ \t]+[\p{L}_]/u.test(text.slice(end, end + 3));
         }
-        return before === 'ID' && previous.image === 'word' && tokens.at(-2)?.tokenType.name === ':';
+        // The blocks of the language are kinds too: kind survey, kind finding.
+        return before === 'kind' || (before === 'ID' && previous.image === 'word' && tokens.at(-2)?.tokenType.name === ':');
     }
 
     private mayStartFigure(text: string, offset: number): boolean {

@@ -21,7 +21,7 @@ const noSymbols: LocalSymbols = {
 const noLinker: Linker = {
     link: (document: LangiumDocument) => { document.state = DocumentState.Linked; return Promise.resolve(); },
     unlink: () => undefined,
-    getCandidate: refInfo => ({ message: '', info: refInfo }),
+    getCandidate: () => { throw new Error('Garboard resolves names in the record.'); },
     linkContent: () => undefined,
     buildReference: () => { throw new Error('Garboard resolves names in the record.'); },
 } as unknown as Linker;

@@ -1,7 +1,8 @@
 // A small harness for tests that run inside VS Code's extension host. The same module runs in a desktop VS Code and
 // in one served to a browser.
-import { appendFileSync } from 'node:fs';
-import { isAbsolute } from 'node:path';
+import { appendFileSync, readFileSync } from 'node:fs';
+import { SourceMap } from 'node:module';
+import { dirname, isAbsolute, resolve } from 'node:path';
 import * as vscode from 'vscode';
 
 interface Test { name: string; fn: () => unknown; limit: number }
@@ -30,7 +31,7 @@ export async function run(): Promise<void> {
       console.log(`  passed  ${name} (${Date.now() - started} ms)`);
     } catch (error) {
       failed++;
-      const why = error instanceof Error ? error.stack ?? error.message : String(error);
+      const why = error instanceof Error ? inSource(error.stack ?? error.message) : String(error);
       record({ kind: 'failed', name, ms: Date.now() - started, why });
       console.log(`  FAILED  ${name} (${Date.now() - started} ms)\n${why.replace(/^/gm, '          ')}`);
       await new Promise((done) => setTimeout(done, 1_500)); // the runner takes a picture before the editors are closed
@@ -45,6 +46,21 @@ export async function run(): Promise<void> {
 function record(result: Record<string, unknown>): void {
   const file = process.env.GARBOARD_TEST_RESULTS;
   if (file) appendFileSync(file, `${JSON.stringify(result)}\n`);
+}
+
+/** The stack with its places in the bundle turned into places in the tests. */
+function inSource(stack: string): string {
+  try {
+    const map = new SourceMap(JSON.parse(readFileSync(`${__filename}.map`, 'utf8')));
+    return stack.replace(/([^\s()]+):(\d+):(\d+)/g, (place, file, line, column) => {
+      if (!String(file).endsWith(__filename)) return place;
+      const entry = map.findEntry(Number(line) - 1, Number(column) - 1);
+      if (!('originalSource' in entry)) return place;
+      return `${resolve(dirname(__filename), entry.originalSource)}:${entry.originalLine + 1}:${entry.originalColumn + 1}`;
+    });
+  } catch {
+    return stack;
+  }
 }
 
 async function within(limit: number, name: string, fn: () => unknown): Promise<void> {

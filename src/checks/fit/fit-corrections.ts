@@ -1,0 +1,31 @@
+/** Corrections of a recorded diameter, shared by the checks of fit. */
+import type { Correction } from '../contract.js';
+import type { Joint } from '../../record/model.js';
+import type { Diameter } from './hose-ends.js';
+
+/** Units in which a diameter is typed by hand, in metres. */
+const unitsM: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, in: 0.0254 };
+
+/** The value of a fact with one diameter put in place of the one recorded. */
+function valueWith(diameter: Diameter, written: string): string {
+    return diameter.fact.values.map((value, index) => index === diameter.index || value.type !== 'quantity' ? written : value.figure.written).join(', ');
+}
+
+/** Records another figure for a diameter. */
+export function setDiameter(title: string, diameter: Diameter, joint: Joint, written: string): Correction {
+    const property = diameter.fact.name;
+    const value = valueWith(diameter, written);
+    return diameter.on === 'joint' ? { kind: 'set-joint-fact', title, joint, property, value } : { kind: 'set-fact', title, component: diameter.on, property, value };
+}
+
+/** The same number in another unit, where the diameter would then suit: it was most likely typed with the wrong one. */
+export function inAnotherUnit(diameter: Diameter, joint: Joint, suits: (m: number) => boolean): Correction[] {
+    const recordedUnit = unitsM[diameter.quantity.figure.unit];
+    if (recordedUnit === undefined) {
+        return [];
+    }
+    const number = Number((diameter.m / recordedUnit).toPrecision(8));
+    return Object.entries(unitsM)
+        .filter(([unit, factor]) => unit !== diameter.quantity.figure.unit && suits(number * factor))
+        .map(([unit]) => setDiameter(`Read ${diameter.quantity.figure.written} as ${number} ${unit}`, diameter, joint, `${number} ${unit}`));
+}

@@ -1,0 +1,29 @@
+/** Figures in sentences: recorded ones as written, computed ones rounded, each in both unit systems. */
+import { formatQuantity, inBothSystems, type Dimension } from '../../quantities/index.js';
+import type { Quantity } from '../../record/model.js';
+import type { Diameter } from './hose-ends.js';
+
+/** A recorded figure as written, with the other system after it. */
+export function both(quantity: Quantity): string {
+    return inBothSystems(quantity.figure);
+}
+
+/** A computed figure in both systems: "6.35 mm (1/4 in)". */
+export function computedBoth(si: number, dimension: Dimension): string {
+    const [metric, us] = [formatQuantity(si, dimension, 'metric'), formatQuantity(si, dimension, 'us')];
+    return metric === us ? metric : `${metric} (${us})`;
+}
+
+export function lengthBoth(m: number): string {
+    return computedBoth(m, 'length');
+}
+
+/** A recorded diameter in drafted prose: a reference where it is a fact of a component, else the figure as written. */
+export function factText({ on, fact, quantity }: Diameter): string {
+    return on === 'joint' || fact.values.length > 1 ? both(quantity) : `{${on.id}.${fact.name}}`;
+}
+
+/** "a, b and c". */
+export function listed(words: readonly string[]): string {
+    return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+}

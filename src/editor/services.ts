@@ -1,0 +1,103 @@
+/** The language server's services: Langium's, with Garboard's own workspace rules and features. */
+import {
+    DefaultDocumentBuilder, DefaultIndexManager, DefaultWorkspaceManager, inject,
+    type LangiumDocument, type LangiumSharedCoreServices, type Module, URI,
+} from 'langium';
+import {
+    createDefaultModule, createDefaultSharedModule, DefaultDocumentUpdateHandler, type DefaultSharedModuleContext, type LangiumServices,
+    type LangiumSharedServices, type PartialLangiumServices,
+} from 'langium/lsp';
+import type { FileSystemWatcher, TextDocumentChangeEvent } from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import { GarboardGeneratedModule, GarboardGeneratedSharedModule } from '../language/generated/module.js';
+import { languageModule } from '../language/services.js';
+import { SurveyAnalyser } from './analyser.js';
+import { SurveyDocumentValidator } from './diagnostics.js';
+import { featureModule } from './features.js';
+
+export interface GarboardAddedServices {
+    readonly editor: { readonly Analyser: SurveyAnalyser };
+}
+
+export type GarboardServices = LangiumServices & GarboardAddedServices;
+
+/** Only files of surveys that are open are judged: an archive of a thousand others costs nothing. */
+class SurveyDocumentBuilder extends DefaultDocumentBuilder {
+    private wanted: Set<string> | undefined;
+
+    constructor(services: LangiumSharedCoreServices, private readonly analyser: () => SurveyAnalyser, private readonly open: () => readonly string[]) {
+        super(services);
+        this.onUpdate(() => { this.wanted = undefined; return Promise.resolve(); });
+    }
+
+    protected override shouldLink(): boolean {
+        return true;
+    }
+
+    protected override shouldValidate(document: LangiumDocument): boolean {
+        if (!super.shouldValidate(document)) {
+            return false;
+        }
+        this.wanted ??= this.analyser().surveyFilesOf(this.open());
+        return this.wanted.has(document.uri.toString());
+    }
+}
+
+/** A file is affected by another of its survey, house files included. */
+class SurveyIndexManager extends DefaultIndexManager {
+    constructor(services: LangiumSharedCoreServices, private readonly analyser: () => SurveyAnalyser) {
+        super(services);
+    }
+
+    override isAffected(document: LangiumDocument, changedUris: Set<string>): boolean {
+        return this.analyser().dependsOn(document.uri.toString(), changedUris);
+    }
+
+    override updateContent(): Promise<void> {
+        return Promise.resolve();
+    }
+
+    override updateReferences(): Promise<void> {
+        return Promise.resolve();
+    }
+}
+
+class SurveyUpdateHandler extends DefaultDocumentUpdateHandler {
+    protected override getWatchers(): FileSystemWatcher[] {
+        return [{ globPattern: '**/*.survey' }];
+    }
+
+    /** Text closed without saving is forgotten: the file on disk counts again. */
+    didCloseDocument(event: TextDocumentChangeEvent<TextDocument>): void {
+        this.fireDocumentUpdate([URI.parse(event.document.uri)], []);
+    }
+}
+
+export function createGarboardLspServices(context: DefaultSharedModuleContext): { shared: LangiumSharedServices; language: GarboardServices } {
+    let analyser: SurveyAnalyser | undefined;
+    const theAnalyser = (): SurveyAnalyser => analyser ??= new SurveyAnalyser(() => shared.workspace.LangiumDocuments);
+    const sharedModule: Module<LangiumSharedServices, object> = {
+        lsp: {
+            DocumentUpdateHandler: (services: LangiumSharedServices) => new SurveyUpdateHandler(services),
+        },
+        workspace: {
+            DocumentBuilder: (services: LangiumSharedServices) => new SurveyDocumentBuilder(services, theAnalyser, () => services.workspace.TextDocuments.keys()),
+            IndexManager: (services: LangiumSharedServices) => new SurveyIndexManager(services, theAnalyser),
+            WorkspaceManager: (services: LangiumSharedServices) => new DefaultWorkspaceManager(services),
+        },
+    };
+    const shared: LangiumSharedServices = inject(createDefaultSharedModule(context), GarboardGeneratedSharedModule, sharedModule);
+    const added: Module<GarboardServices, PartialLangiumServices & GarboardAddedServices> = {
+        validation: {
+            DocumentValidator: () => new SurveyDocumentValidator(theAnalyser, uri => shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))),
+        },
+        editor: { Analyser: theAnalyser },
+    };
+    const language: GarboardServices = inject(createDefaultModule({ shared }), GarboardGeneratedModule, languageModule, added, featureModule);
+    shared.ServiceRegistry.register(language);
+    if (!context.connection) {
+        shared.workspace.ConfigurationProvider.initialized({});
+    }
+    return { shared, language };
+}
+
