@@ -1,6 +1,6 @@
 /** The language server's services: Langium's, with Garboard's own workspace rules and features. */
 import {
-    DefaultDocumentBuilder, DefaultIndexManager, DefaultWorkspaceManager, inject,
+    DefaultDocumentBuilder, DefaultIndexManager, inject,
     type LangiumDocument, type LangiumSharedCoreServices, type Module, URI,
 } from 'langium';
 import {
@@ -10,6 +10,7 @@ import {
 import type { FileSystemWatcher, TextDocumentChangeEvent } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { GarboardGeneratedModule, GarboardGeneratedSharedModule } from '../language/generated/module.js';
+import { SurveyDocumentFactory } from '../language/document-factory.js';
 import { languageModule } from '../language/services.js';
 import { SurveyAnalyser } from './analyser.js';
 import { SurveyDocumentValidator } from './diagnostics.js';
@@ -83,7 +84,7 @@ export function createGarboardLspServices(context: DefaultSharedModuleContext): 
         workspace: {
             DocumentBuilder: (services: LangiumSharedServices) => new SurveyDocumentBuilder(services, theAnalyser, () => services.workspace.TextDocuments.keys()),
             IndexManager: (services: LangiumSharedServices) => new SurveyIndexManager(services, theAnalyser),
-            WorkspaceManager: (services: LangiumSharedServices) => new DefaultWorkspaceManager(services),
+            LangiumDocumentFactory: (services: LangiumSharedServices) => new SurveyDocumentFactory(services),
         },
     };
     const shared: LangiumSharedServices = inject(createDefaultSharedModule(context), GarboardGeneratedSharedModule, sharedModule);

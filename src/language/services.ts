@@ -39,6 +39,7 @@ const asWritten: ValueConverter = { convert: input => input };
 export const languageModule: Module<LangiumCoreServices, PartialLangiumCoreServices> = {
     parser: {
         Lexer: services => new GarboardLexer(services),
+        ParserConfig: () => ({ maxLookahead: 2 }),
         ValueConverter: () => asWritten,
         ParserErrorMessageProvider: () => new GarboardParserErrorMessageProvider(),
     },
