@@ -87,9 +87,9 @@ export function lowerProperty(property: Property, kind: string, context: ValueCo
         }
     }
     if (values.length > 0) {
-        facts.set(property.name, {
-            name: property.name, values, written: property.value.$cstNode?.text ?? '', span: spanOf(property.value, uri), nameSpan,
-        });
+        const span = spanOf(property.value, uri);
+        const text = property.$cstNode?.root.fullText ?? '';
+        facts.set(property.name, { name: property.name, values, written: text.slice(span.start, span.end), span, nameSpan });
     }
 }
 

@@ -13,7 +13,7 @@ import type {
 } from './model.js';
 import type { KindName } from './generated/kinds.js';
 import { parseProse, plainText } from './prose.js';
-import { headSpan, partSpan, spanOf, type SourceFile } from './source.js';
+import { headSpan, nameSpan, partSpan, spanOf, type SourceFile } from './source.js';
 import { plainTypes, vocabularyOf } from './vocabulary.js';
 
 /** How a run may end instead of in a component. */
@@ -113,7 +113,7 @@ export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyReco
             // An unknown kind keeps its written name: it has no properties, so no check reads any.
             kind: node.kind as KindName, id, ...(node.title ? { title: plainText(node.title) } : {}), ...(system ? { system } : {}),
             facts: lowerFacts(node.members, node.kind, contextOf(uri)), notes: notesOf(node.members, uri), photos: photosOf(node.members, uri),
-            span: spanOf(node, uri), idSpan: partSpan(node, 'name', uri),
+            span: spanOf(node, uri), idSpan: idSpanOf(node, id, uri),
         });
     }
 
@@ -239,6 +239,10 @@ export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyReco
     return record;
 }
 
+function idSpanOf(node: ast.Component, id: string, uri: string): Span {
+    return nameSpan(node, 'name', id, (node.$cstNode?.offset ?? 0) + node.kind.length, uri);
+}
+
 const statementWords = ['survey', 'vessel', 'system', 'run', 'contact', 'finding', 'accept', 'reading', 'valuation', 'unseen', 'use', 'person', 'firm', 'phrase', 'kind', 'material', 'standard', 'words'];
 
 /** A short id from a kind's initials: TH for through-hull. */
@@ -344,7 +348,7 @@ function lowerRun(
             end = step.target as RunEnd; // It is one of runEnds.
             continue;
         }
-        const targetSpan = partSpan(step, 'target', uri);
+        const targetSpan = step.joint.length > 0 ? partSpan(step, 'target', uri) : nameSpan(step, 'target', step.target, span.start + 2, uri);
         const to = componentAt(step.target, targetSpan);
         const from = components.at(-1);
         if (!to) {

@@ -1,3 +1,4 @@
 import type { Check } from '../contract.js';
+import { coolantOutOfRange } from './coolant-out-of-range.js';
 
-export const coolantChecks: readonly Check[] = [];
+export const coolantChecks: readonly Check[] = [coolantOutOfRange];

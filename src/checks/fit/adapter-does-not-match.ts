@@ -5,7 +5,7 @@ import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { heightOf } from '../hoses/waterline.js';
 import { floodCritical } from '../lies.js';
 import { setDiameter } from './fit-corrections.js';
-import { boreAt, endOf, tailAt, type Diameter } from './hose-ends.js';
+import { boreAt, endOf, spigotOf, tailAt, type Diameter } from './hose-ends.js';
 import { both, lengthBoth } from './wording.js';
 
 export const adapterDoesNotMatch = defineCheck({
@@ -98,7 +98,7 @@ function meetingOf(record: SurveyRecord, adapter: Component, joint: Joint): Meet
     }
     const isHose = isKind(record, other, 'hose');
     return [{
-        joint, other, isHose, end: endOf(adapter, end), otherEnd: endOf(adapter, end === 0 ? 1 : 0),
+        joint, other, isHose, end: endOf(adapter, end) ?? spigotOf(adapter), otherEnd: endOf(adapter, end === 0 ? 1 : 0) ?? spigotOf(adapter),
         neighbour: isHose ? boreAt(other, otherEnd) : tailAt({ joint, other, otherEnd }),
     }];
 }
@@ -130,7 +130,7 @@ function problem(record: SurveyRecord, adapter: Component, bad: readonly Meeting
     const height = bad[0] && heightOf(record, bad[0].joint.run);
     return {
         components: [adapter, ...others],
-        at: adapter.facts.get('ends')?.span ?? adapter.idSpan,
+        at: (adapter.facts.get('ends') ?? adapter.facts.get('spigot'))?.span ?? adapter.idSpan,
         message: `${nameOf(adapter)} does not match what it joins: ${ends.map(e => e.what).join(', and ')}. The mismatch it should cure remains; ${remedy}`,
         figures: Object.fromEntries(ends.map(({ end, neighbour, other }) => [`difference at ${other.id}`, { value: (neighbour.m - end.m) * 1000, unit: 'mm' }])),
         related: ends.map(({ neighbour, other }) => ({ message: `The size of ${other.id} here`, span: neighbour.fact.span })),
@@ -144,7 +144,7 @@ function problem(record: SurveyRecord, adapter: Component, bad: readonly Meeting
         draft: {
             title: turned ? `Adapter ${adapter.id} is the wrong way round` : `Adapter ${adapter.id} does not match what it joins`,
             urgency: height === 'below' ? (isLoose ? floodCritical(record) : 'next-haul-out') : height === 'not-recorded' ? 'next-haul-out' : 'in-upkeep',
-            seen: `Adapter ${adapter.id}, with ends of {${adapter.id}.ends}, does not match ${others.map(o => o.id).join(' and ')}: ${ends.map(e => e.what).join(', and ')}.`,
+            seen: `Adapter ${adapter.id}, with ends of {${adapter.id}.${adapter.facts.has('ends') ? 'ends' : 'spigot'}}, does not match ${others.map(o => o.id).join(' and ')}: ${ends.map(e => e.what).join(', and ')}.`,
             because: 'An adapter of other sizes than those it joins leaves a hose loose or strained at its end, where it may come off or split.',
             recommend: turned ? `Turn adapter ${adapter.id} round and make both ends fast.` : `Replace adapter ${adapter.id} by one of the two sizes it joins.`,
         },
@@ -153,7 +153,7 @@ function problem(record: SurveyRecord, adapter: Component, bad: readonly Meeting
 
 function ask(adapter: Component, meetings: readonly Meeting[]): Raised | undefined {
     const known = meetings.filter(meeting => meeting.neighbour);
-    if (!adapter.facts.has('ends')) {
+    if (!adapter.facts.has('ends') && !adapter.facts.has('spigot')) {
         return known.length < 2 ? undefined : {
             components: [adapter, ...known.map(m => m.other)], at: adapter.idSpan, severity: 'hint',
             message: `${nameOf(adapter)} joins ${known.map(m => m.other.id).join(' and ')}, whose sizes are recorded; record its ends to tell whether it matches them.`,
@@ -162,6 +162,6 @@ function ask(adapter: Component, meetings: readonly Meeting[]): Raised | undefin
     const open = meetings.find(meeting => !meeting.neighbour && meeting.isHose);
     return open && {
         components: [open.other, adapter], at: open.other.idSpan, severity: 'hint',
-        message: `${nameOf(adapter)} has ends of ${adapter.facts.get('ends')?.written ?? ''}; record the bore of ${open.other.id} to tell whether it matches.`,
+        message: `${nameOf(adapter)} has ends of ${(adapter.facts.get('ends') ?? adapter.facts.get('spigot'))?.written ?? ''}; record the bore of ${open.other.id} to tell whether it matches.`,
     };
 }

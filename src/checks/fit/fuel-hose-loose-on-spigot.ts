@@ -13,7 +13,7 @@ export const fuelHoseLooseOnSpigot = defineCheck({
     severity: 'error',
     title: 'Fuel hose is loose on its spigot',
     why: 'A fuel hose larger than its tail leaks or comes off, and fuel or its vapor gathers in the bilge.',
-    needs: ['run: service fuel-feed, fuel-fill or fuel-vent (or hose: class marked for fuel)', 'hose: bore', 'the neighbour: spigot, or port; or spigot at the joint'],
+    needs: ['run: service fuel-feed, fuel-return, fuel-fill or fuel-vent (or hose: class marked for fuel)', 'hose: bore', 'the neighbour: spigot, or port; or spigot at the joint'],
     computes: 'bore − minor outside diameter of the tail > 0.020 in (tail under 3/8 in), 0.035 in (3/8 to 1 in), 0.065 in (over 1 in).',
     sources: [
         { text: 'bore of a fuel hose may exceed its spud by no more than the table', standard: '33 CFR 183', clause: '183.558(d)', provenance: 'published' },

@@ -41,7 +41,12 @@ export function boreAt(hose: Component, end: 0 | 1): Diameter | undefined {
 
 /** The outside diameter of the tail that a part offers to a hose at a joint. */
 export function tailAt({ joint, other, otherEnd }: Pick<HoseJoint, 'joint' | 'other' | 'otherEnd'>): Diameter | undefined {
-    return diameter(joint.facts.get('spigot'), 'joint') ?? diameter(other.facts.get('spigot'), other) ?? endOf(other, otherEnd) ?? diameter(other.facts.get('port'), other);
+    return diameter(joint.facts.get('spigot'), 'joint') ?? spigotOf(other) ?? endOf(other, otherEnd) ?? diameter(other.facts.get('port'), other);
+}
+
+/** Outside diameter of the hose tail of a part. */
+export function spigotOf(component: Component): Diameter | undefined {
+    return diameter(component.facts.get('spigot'), component);
 }
 
 /** One of the two ends of a part; a part with one figure for both has it at each. */

@@ -1,25 +1,30 @@
-/** What a hose carries, by the run it lies in. */
+/** What a hose carries: by the run it lies in, else by what is recorded of the hose itself. */
 import { wordOf, type Component, type Run } from '../../record/model.js';
 
-export function serviceOf(run: Run): string | undefined {
-    return wordOf(run, 'service');
+/** Service of a run, or of a hose in it where the run's is not recorded. */
+export function serviceOf(run: Run, hose?: Component): string | undefined {
+    return wordOf(run, 'service') ?? (hose ? wordOf(hose, 'service') : undefined);
 }
 
-/** Fuel, by the run's service; by the marking of the hose where the run's service is not recorded. */
+/** Fuel, by service; by the marking of the hose where no service is recorded. */
 export function isFuelHose(run: Run, hose: Component): boolean {
-    const service = serviceOf(run);
-    return service === undefined ? wordOf(hose, 'class')?.startsWith('fuel-') ?? false : service.startsWith('fuel-');
+    return (serviceOf(run, hose) ?? wordOf(hose, 'class'))?.startsWith('fuel-') ?? false;
 }
 
-/** Services whose hoses hold water that comes from, or may come from, outside the hull. */
 const waterServices: ReadonlySet<string> = new Set([
-    'raw-water-cooling', 'toilet-intake', 'toilet-discharge', 'sink-drain', 'shower-drain', 'cockpit-drain', 'bilge-discharge', 'deck-drain', 'exhaust', 'other',
+    'raw-water-cooling', 'generator-cooling', 'air-conditioning', 'wash-down', 'toilet-intake', 'toilet-discharge', 'sink-drain', 'shower-drain',
+    'cockpit-drain', 'deck-drain', 'bilge-discharge', 'exhaust', 'other',
 ]);
 
-/** Whether a run may hold outside water; one whose service is not recorded may. */
-export function carriesSeaWater(run: Run): boolean {
-    const service = serviceOf(run);
+/** Whether a hose may hold water from outside the hull; one whose service is not recorded may. */
+export function mayHoldSeaWater(run: Run, hose?: Component): boolean {
+    const service = serviceOf(run, hose);
     return service === undefined || waterServices.has(service);
+}
+
+/** Services in which a pump draws water from the hull. */
+export function isRawWater(service: string | undefined): boolean {
+    return service === 'raw-water-cooling' || service === 'generator-cooling' || service === 'air-conditioning';
 }
 
 /** Plain words for a service: "toilet discharge". */

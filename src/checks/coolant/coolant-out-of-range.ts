@@ -1,0 +1,327 @@
+/** Engine coolant too weak, too strong, not proof against the frost expected, past its term, or read with an instrument that cannot read it. */
+import { coolantFreezingK, exchangedVolumeM3, strongestUsefulShare } from '../../trade/coolant.js';
+import { convertTo } from '../../quantities/index.js';
+import { nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Fact, type Quantity, type SurveyRecord } from '../../record/model.js';
+import { defineCheck, type Correction, type ProblemFigure, type Raised, type Severity } from '../contract.js';
+import { both, computedBoth, listed } from '../fit/wording.js';
+import { surveyedOn, yearsBetween } from '../hoses/age.js';
+
+/** Shares of glycol by volume that engine makers name (published): never under 30 % nor over 60 %; 40 to 60 % advised. */
+const leastShare = 0.3;
+const advisedShare = 0.4;
+const mostShare = 0.6;
+const targetShare = 0.5;
+/** Margin under the lowest temperature expected, K (chosen). */
+const frostMarginK = 5;
+
+export const coolantOutOfRange = defineCheck({
+    id: 'coolant-out-of-range',
+    group: 'coolant',
+    severity: 'error',
+    title: 'Coolant is out of range',
+    why: 'A thin mix rusts and freezes, a thick one cools badly and, past about 68 %, freezes sooner again.',
+    needs: [
+        'coolant: glycol (share by volume) or freeze-point', 'glycol-kind, instrument', 'maker-low and maker-high, where the maker names a band',
+        'vessel or survey: coldest-expected', 'inhibitor, changed and the date she was attended', 'volume and added, for the volume to exchange',
+    ],
+    computes: 'A fault where the share of glycol is under 30 % or over 60 % (or outside the maker’s band), advice from 30 to 40 %; where the freezing point, recorded or computed from share and kind, is above the coldest temperature expected less 5 K; where a hydrometer has read propylene glycol. To exchange: V × (target − now) ÷ (added − now).',
+    sources: [
+        { text: '40 to 60 %, never under 30 nor over 60', provenance: 'published' },
+        { text: 'freezing points of ethylene and propylene glycol in water, volume share', provenance: 'computed' },
+        { text: '5 K under the coldest expected', provenance: 'chosen' },
+        { text: 'terms: 2 years plain, 5 years organic', provenance: 'practice' },
+    ],
+    limits: [
+        'Freezing points agree between sources to 2 or 3 K.',
+        'Where the kind of glycol is not recorded, frost is judged only if both kinds give the same answer.',
+        'Without the coldest temperature expected, a freezing point is not judged.',
+    ],
+    examples: [{
+        name: 'weak mix',
+        bad: `vessel "Marram" {}
+engine E1
+coolant C1 { glycol: 25 %  glycol-kind: ethylene  instrument: refractometer  volume: 12 L }
+`,
+        fixed: `vessel "Marram" {}
+engine E1
+coolant C1 { glycol: 50 %  glycol-kind: ethylene  instrument: refractometer  volume: 12 L }
+`,
+    }, {
+        name: 'too strong',
+        bad: `vessel "Marram" { coldest-expected: -10 C }
+coolant C1 { glycol: 75 %  glycol-kind: ethylene  instrument: refractometer }
+`,
+        fixed: `vessel "Marram" { coldest-expected: -10 C }
+coolant C1 { glycol: 50 %  glycol-kind: ethylene  instrument: refractometer }
+`,
+    }, {
+        name: 'not proof against the frost expected',
+        bad: `vessel "Marram" { coldest-expected: -25 C }
+coolant C1 { glycol: 42 %  glycol-kind: propylene  instrument: refractometer }
+`,
+        fixed: `vessel "Marram" { coldest-expected: -25 C }
+coolant C1 { glycol: 50 %  glycol-kind: propylene  instrument: refractometer }
+`,
+    }, {
+        name: 'propylene glycol read with a hydrometer',
+        bad: `coolant C1 { glycol: 50 %  glycol-kind: propylene  instrument: hydrometer }
+`,
+        fixed: `coolant C1 { glycol: 50 %  glycol-kind: propylene  instrument: refractometer }
+`,
+        correction: 'Record C1 as read again with a refractometer',
+    }, {
+        name: 'Celsius typed for Fahrenheit',
+        bad: `vessel "Marram" { coldest-expected: -20 C }
+coolant C1 { glycol: 42 %  glycol-kind: ethylene  freeze-point: -16 C }
+`,
+        fixed: `vessel "Marram" { coldest-expected: -20 C }
+coolant C1 { glycol: 42 %  glycol-kind: ethylene  freeze-point: -16 F }
+`,
+        correction: 'Read -16 C as -16 F',
+    }],
+    silent: [
+        { name: 'half and half', text: 'vessel "Marram" { coldest-expected: -20 C }\ncoolant C1 { glycol: 50 %  glycol-kind: ethylene }\n' },
+        { name: '35 %, within the band of its maker', text: 'vessel "Marram" { coldest-expected: 0 C }\ncoolant C1 { glycol: 35 %  glycol-kind: ethylene  maker-low: 33 %  maker-high: 50 % }\n' },
+        { name: 'kind not recorded, and it would not matter', text: 'vessel "Marram" { coldest-expected: -10 C }\ncoolant C1 { glycol: 50 % }\n' },
+        { name: 'nothing measured', text: 'coolant C1 { glycol-kind: ethylene }\n' },
+    ],
+    run(record, raise) {
+        for (const coolant of ofKind(record, 'coolant')) {
+            // Where the instrument cannot have read the mix, nothing else is read from its figures.
+            const faults = [...(voidReading(coolant) ?? [...frostFaults(record, coolant), ...shareFaults(coolant)]), ...ageFaults(record, coolant)];
+            if (faults.length > 0) {
+                raise(problem(coolant, faults));
+            } else {
+                const question = ask(record, coolant);
+                if (question) {
+                    raise(question);
+                }
+            }
+        }
+    },
+});
+
+interface Fault {
+    readonly fact: Fact | undefined;
+    /** "its glycol is 25 % by volume, under the 30 % …": continues a sentence about the coolant. */
+    readonly what: string;
+    /** The same for a finding, with references. */
+    readonly seen: string;
+    readonly because: string;
+    readonly remedy: string;
+    readonly severity: Severity;
+    readonly isFrost?: boolean;
+    readonly figures?: Readonly<Record<string, ProblemFigure>>;
+    readonly corrections?: readonly Correction[];
+}
+
+function quantityOf(set: Component, property: string): { readonly fact: Fact; readonly quantity: Quantity } | undefined {
+    const fact = set.facts.get(property);
+    const value = fact?.values[0];
+    return fact && value?.type === 'quantity' ? { fact, quantity: value } : undefined;
+}
+
+const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
+const celsius = (kelvin: number) => convertTo(kelvin, 'C');
+const temperatureBoth = (kelvin: number) => computedBoth(kelvin, 'temperature');
+
+function voidReading(coolant: Component): Fault[] | undefined {
+    if (wordOf(coolant, 'instrument') !== 'hydrometer' || wordOf(coolant, 'glycol-kind') !== 'propylene' || !(coolant.facts.has('glycol') || coolant.facts.has('freeze-point'))) {
+        return undefined;
+    }
+    return [{
+        fact: coolant.facts.get('instrument'), severity: 'error',
+        what: 'was read with a hydrometer, which cannot read propylene glycol: its density hardly changes with its share',
+        seen: 'was read with a hydrometer although it is of propylene glycol',
+        because: 'The density of propylene glycol mixes hardly changes with their share, so that such a reading says nothing.',
+        remedy: 'read it again with a refractometer for propylene glycol',
+        corrections: [{ kind: 'set-fact', title: `Record ${coolant.id} as read again with a refractometer`, component: coolant, property: 'instrument', value: 'refractometer' }],
+    }];
+}
+
+function coldestExpected(record: SurveyRecord): { readonly quantity: Quantity; readonly reference: string } | undefined {
+    for (const [set, name] of [[record.vessel, 'vessel'], [record.survey, 'survey']] as const) {
+        const value = set?.facts.get('coldest-expected')?.values[0];
+        if (value?.type === 'quantity') {
+            return { quantity: value, reference: `{${name}.coldest-expected}` };
+        }
+    }
+    return undefined;
+}
+
+/** Freezing points, K: the one recorded, or those of the kinds of glycol it may be, from its share. */
+function freezingPointsK(coolant: Component): number[] {
+    const recorded = siOf(coolant, 'freeze-point');
+    if (recorded !== undefined) {
+        return [recorded];
+    }
+    const share = siOf(coolant, 'glycol');
+    const kind = wordOf(coolant, 'glycol-kind');
+    if (share === undefined) {
+        return [];
+    }
+    const kinds = kind === 'ethylene' || kind === 'propylene' ? [kind] as const : ['ethylene', 'propylene'] as const;
+    return kinds.map(k => coolantFreezingK(k, share));
+}
+
+function frostFaults(record: SurveyRecord, coolant: Component): Fault[] {
+    const coldest = coldestExpected(record);
+    const points = freezingPointsK(coolant);
+    if (!coldest || points.length === 0) {
+        return [];
+    }
+    const limitK = coldest.quantity.si - frostMarginK;
+    if (!points.every(point => point > limitK + 1e-9)) {
+        return [];
+    }
+    const recorded = quantityOf(coolant, 'freeze-point');
+    const glycol = quantityOf(coolant, 'glycol');
+    const lowestK = Math.min(...points);
+    const margin = `${Math.round((lowestK - limitK) * 10) / 10} K above ${temperatureBoth(limitK)}, which is ${frostMarginK} K below the coldest expected`;
+    return [{
+        fact: recorded?.fact ?? glycol?.fact, severity: 'error', isFrost: true,
+        what: `freezes at ${recorded ? both(recorded.quantity) : `about ${temperatureBoth(lowestK)}`}, ${margin}`,
+        seen: `${recorded ? `freezes at {${coolant.id}.freeze-point}` : `of {${coolant.id}.glycol} glycol freezes at about ${temperatureBoth(lowestK)}`}, where ${coldest.reference} is the coldest expected`,
+        because: 'Coolant that freezes cracks block, heat exchanger or hoses.',
+        remedy: `bring it to ${percent(targetShare)}${exchangeText(coolant, targetShare)}`,
+        figures: { 'freeze-point': { value: celsius(lowestK), unit: 'C' }, limit: { value: celsius(limitK), unit: 'C' } },
+        corrections: recorded && glycol ? inOtherScale(coolant, recorded.quantity, glycol.quantity.si) : [],
+    }];
+}
+
+/** A freezing point typed in the wrong scale, where the share of glycol bears that out. */
+function inOtherScale(coolant: Component, recorded: Quantity, share: number): Correction[] {
+    const { unit, value, written } = recorded.figure;
+    const other = unit === 'C' ? 'F' : unit === 'F' ? 'C' : undefined;
+    if (!other) {
+        return [];
+    }
+    const readK = other === 'F' ? (value - 32) / 1.8 + 273.15 : value + 273.15;
+    const kind = wordOf(coolant, 'glycol-kind') === 'propylene' ? 'propylene' : 'ethylene';
+    return Math.abs(readK - coolantFreezingK(kind, share)) > 5 ? [] : [{
+        kind: 'set-fact', title: `Read ${written} as ${value} ${other}`, component: coolant, property: 'freeze-point', value: `${value} ${other}`,
+    }];
+}
+
+function shareFaults(coolant: Component): Fault[] {
+    const glycol = quantityOf(coolant, 'glycol');
+    if (!glycol) {
+        return [];
+    }
+    const share = glycol.quantity.si;
+    const [makerLow, makerHigh] = [siOf(coolant, 'maker-low'), siOf(coolant, 'maker-high')];
+    const low = makerLow ?? leastShare;
+    const high = makerHigh ?? mostShare;
+    const [lowSource, highSource] = [makerLow, makerHigh].map(maker => maker === undefined ? 'that engine makers name' : 'of its maker') as [string, string];
+    const figures = { glycol: { value: share * 100, unit: '%' }, low: { value: low * 100, unit: '%' }, high: { value: high * 100, unit: '%' } };
+    const target = makerLow !== undefined && makerHigh !== undefined ? (makerLow + makerHigh) / 2 : targetShare;
+    const remedy = `bring it to ${percent(target)}${exchangeText(coolant, target)}`;
+    const seen = (relation: string, limit: number, source: string) => `has {${coolant.id}.glycol} glycol by volume, ${relation} the ${percent(limit)} ${source}`;
+    if (share < low - 1e-9) {
+        return [{
+            fact: glycol.fact, severity: 'error', figures, remedy, what: `has ${both(glycol.quantity)} glycol by volume, under the ${percent(low)} ${lowSource}`,
+            seen: seen('under', low, lowSource), because: 'A thin mix protects little against rust and frost.',
+        }];
+    }
+    if (share > high + 1e-9) {
+        const turns = share > strongestUsefulShare ? `; past about ${percent(strongestUsefulShare)} it freezes sooner again` : '';
+        return [{
+            fact: glycol.fact, severity: 'error', figures, remedy, what: `has ${both(glycol.quantity)} glycol by volume, over the ${percent(high)} ${highSource}`,
+            seen: seen('over', high, highSource), because: `A thick mix cools badly and drops its inhibitors as gel${turns}.`,
+        }];
+    }
+    if (makerLow === undefined && share < advisedShare - 1e-9) {
+        return [{
+            fact: glycol.fact, severity: 'warning', figures, remedy, what: `has ${both(glycol.quantity)} glycol by volume, where engine makers advise ${percent(advisedShare)} to ${percent(mostShare)}`,
+            seen: `has {${coolant.id}.glycol} glycol by volume, where engine makers advise ${percent(advisedShare)} to ${percent(mostShare)}`, because: 'A thin mix protects less against rust and frost.',
+        }];
+    }
+    return [];
+}
+
+/** What to drain and what to fill, where the volume of the system is recorded. */
+function exchangeText(coolant: Component, target: number): string {
+    const volume = siOf(coolant, 'volume');
+    const now = siOf(coolant, 'glycol');
+    if (volume === undefined || now === undefined) {
+        return '';
+    }
+    const isWeak = now < target;
+    const recorded = wordOf(coolant, 'added');
+    const added = isWeak ? (recorded === 'premix' ? 0.5 : 1) : 0;
+    const exchanged = exchangedVolumeM3({ volumeM3: volume, share: now, targetShare: target, addedShare: added });
+    const fill = added === 1 ? 'concentrate' : added === 0 ? 'water' : 'premix of 50 %';
+    return exchanged === undefined ? ` by a full change; ${fill} alone cannot` : ` by draining ${computedBoth(exchanged, 'volume')} and filling with ${fill}`;
+}
+
+function ageFaults(record: SurveyRecord, coolant: Component<'coolant'>): Fault[] {
+    const inhibitor = wordOf(coolant, 'inhibitor');
+    if (inhibitor === 'mixed') {
+        return [{
+            fact: coolant.facts.get('inhibitor'), severity: 'error', what: 'is of mixed kinds', seen: 'is of mixed kinds', because: 'Mixed kinds of inhibitor may drop out and clog the cooler.',
+            remedy: 'flush the system and fill it with one kind',
+        }];
+    }
+    const years = inhibitor === undefined ? undefined : termYears[inhibitor];
+    const changed = valueOf(coolant, 'changed')?.figure;
+    const today = surveyedOn(record);
+    const age = changed && today ? yearsBetween(changed, today) : undefined;
+    if (years === undefined || age === undefined || age <= years) {
+        return [];
+    }
+    return [{
+        fact: coolant.facts.get('changed'), severity: 'error', what: `was last changed ${changed?.written ?? ''}, ${Math.floor(age * 10) / 10} years before the survey, past its usual term of ${years} years`,
+        seen: `was last changed {${coolant.id}.changed}, past its usual term of ${years} years`, because: 'Inhibitors are used up with time, and the engine then rusts from inside.',
+        remedy: 'renew it', figures: { age: { value: age, unit: 'year' }, term: { value: years, unit: 'year' } },
+    }];
+}
+
+/** Usual terms by kind of inhibitor (practice). */
+const termYears: Readonly<Record<string, number>> = { plain: 2, conventional: 2, organic: 5, hybrid: 5 };
+
+function problem(coolant: Component, faults: readonly Fault[]): Raised {
+    const isFrost = faults.some(fault => fault.isFrost);
+    const severity = faults.some(fault => fault.severity === 'error') ? 'error' : 'warning';
+    const remedies = [...new Set(faults.map(fault => fault.remedy))];
+    const remedy = remedies.includes('renew it') ? 'renew it' : remedies.join('; ');
+    const because = [...new Set(faults.map(fault => fault.because))];
+    return {
+        components: [coolant],
+        at: faults[0]?.fact?.span ?? coolant.idSpan,
+        severity,
+        message: `${nameOf(coolant)} ${listed(faults.map(fault => fault.what))}. ${because[0] ?? ''} ${sentence(remedy)}`,
+        figures: Object.assign({}, ...faults.map(fault => fault.figures ?? {})) as Record<string, ProblemFigure>,
+        corrections: faults.flatMap(fault => fault.corrections ?? []),
+        draft: {
+            title: isFrost ? `Coolant ${coolant.id} is not proof against the frost expected` : `Coolant ${coolant.id} is out of range`,
+            ...(isFrost ? { urgency: 'within-days' as const, days: 30 } : { urgency: 'in-upkeep' as const }),
+            seen: `Coolant ${coolant.id} ${listed(faults.map(fault => fault.seen))}.`,
+            because: because.join(' '),
+            recommend: `For coolant ${coolant.id}: ${remedy}.`,
+        },
+    };
+}
+
+function sentence(text: string): string {
+    return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+function ask(record: SurveyRecord, coolant: Component): Raised | undefined {
+    const coldest = coldestExpected(record);
+    const recorded = quantityOf(coolant, 'freeze-point');
+    if (recorded && !coldest) {
+        return {
+            components: [coolant], at: recorded.fact.span, severity: 'hint',
+            message: `${nameOf(coolant)} freezes at ${both(recorded.quantity)}; record coldest-expected of the vessel to tell whether that is enough.`,
+        };
+    }
+    const points = freezingPointsK(coolant);
+    const glycol = coolant.facts.get('glycol');
+    if (coldest && glycol && points.length > 1 && points.some(point => point > coldest.quantity.si - frostMarginK)) {
+        return {
+            components: [coolant], at: glycol.span, severity: 'hint',
+            message: `${nameOf(coolant)} of ${glycol.written} freezes at about ${points.map(temperatureBoth).join(' as ethylene glycol and ')} as propylene glycol, and ${both(coldest.quantity)} is expected; record glycol-kind to tell whether that is enough.`,
+        };
+    }
+    return undefined;
+}

@@ -1,0 +1,117 @@
+/** A hose past its years, or one that shows its age. */
+import { flagOf, nameOf, ofKind, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
+import { defineCheck, type Raised, type Urgency } from '../contract.js';
+import { floodCritical } from '../lies.js';
+import { surveyedOn, yearsBetween } from './age.js';
+import { isFuelHose, serviceOf } from './service.js';
+import { isBelowWaterline, runsOf } from './waterline.js';
+
+/** Years after which renewal is advised (practice; makers name 5 to 10). */
+const yearsAdvised = 10;
+const yearsAdvisedExhaust = 8;
+
+/** What the condition of a hose shows, in a sentence. */
+const worn: Readonly<Record<string, string>> = { perished: 'perished', cracked: 'cracked', soft: 'soft', swollen: 'swollen' };
+
+export const hoseOld = defineCheck({
+    id: 'hose-old',
+    group: 'hoses',
+    severity: 'error',
+    title: 'Hose is old, or shows its age',
+    why: 'Hose ages from the inside; by the time it shows, little is left to hold.',
+    needs: ['hose: condition, cracked-to-cord', 'hose: made, and the date she was attended', 'run: service, for exhaust hose'],
+    computes: 'A fault where the condition is perished, cracked, soft or swollen, or cracks reach the cord. Advice where the years from made to the attendance exceed 10 (8 on exhaust).',
+    sources: [{ text: '10 years, 8 on exhaust; makers name 5 to 10', provenance: 'practice' }],
+    limits: ['Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
+    examples: [{
+        name: 'perished hose',
+        bad: `vessel "Marram" {}
+through-hull TH1 { below-waterline: 10 in }
+hose H1 { condition: perished }
+run R1: TH1 -> H1
+`,
+        fixed: `vessel "Marram" {}
+through-hull TH1 { below-waterline: 10 in }
+hose H1 { condition: sound }
+run R1: TH1 -> H1
+`,
+    }, {
+        name: 'hose of twelve years',
+        bad: `survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }
+vessel "Marram" {}
+hose H1 { made: 2014-05 }
+valve SV1
+run R1: SV1 -> H1
+`,
+        fixed: `survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }
+vessel "Marram" {}
+hose H1 { made: 2024-05 }
+valve SV1
+run R1: SV1 -> H1
+`,
+    }],
+    silent: [
+        { name: 'hose of nine years', text: 'survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }\nhose H1 { made: 2017-10 }\nvalve SV1\nrun R1: SV1 -> H1\n' },
+        { name: 'year not recorded, nothing to see', text: 'survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }\nhose H1 { condition: sound }\nvalve SV1\nrun R1: SV1 -> H1\n' },
+    ],
+    run(record, raise) {
+        const today = surveyedOn(record);
+        for (const hose of ofKind(record, 'hose')) {
+            const condition = wordOf(hose, 'condition');
+            const shows = flagOf(hose, 'cracked-to-cord') ? 'cracked to its cord' : condition === undefined ? undefined : worn[condition];
+            const made = valueOf(hose, 'made')?.figure;
+            const years = made && today ? yearsBetween(made, today) : undefined;
+            const limit = runsOf(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? yearsAdvisedExhaust : yearsAdvised;
+            if (shows !== undefined) {
+                raise(shownAge(record, hose, shows, made, years));
+            } else if (made && years !== undefined && years > limit) {
+                raise(oldByDate(hose, made, years, limit));
+            } else if (made && !today) {
+                raise({
+                    components: [hose], at: hose.facts.get('made')?.span ?? hose.idSpan, severity: 'hint',
+                    message: `${nameOf(hose)} was made in ${made.written}; record when she was attended to tell its age.`,
+                });
+            }
+        }
+    },
+});
+
+function shownAge(record: SurveyRecord, hose: Component, shows: string, made: DateFigure | undefined, years: number | undefined): Raised {
+    const runs = runsOf(record, hose);
+    const isFuel = runs.some(run => isFuelHose(run, hose));
+    const isGone = flagOf(hose, 'cracked-to-cord') ?? (shows === 'perished' || shows === 'cracked');
+    const urgency: Urgency = isFuel ? 'before-use' : isBelowWaterline(record, hose) && isGone ? floodCritical(record)
+        : runs.some(run => serviceOf(run, hose) === 'exhaust') ? 'before-departure' : isBelowWaterline(record, hose) ? 'next-haul-out' : 'in-upkeep';
+    const shown = flagOf(hose, 'cracked-to-cord') ? 'cracked-to-cord' : 'condition';
+    const age = made && years !== undefined ? ` (made ${made.written}, ${Math.floor(years)} years old)` : '';
+    return {
+        components: [hose],
+        at: (hose.facts.get(shown) ?? hose.facts.get('condition'))?.span ?? hose.idSpan,
+        message: `${nameOf(hose)} is ${shows}${age}. Hose ages from the inside and fails without further warning; renew it.`,
+        figures: years === undefined ? {} : { age: { value: years, unit: 'year' } },
+        draft: {
+            title: `Hose ${hose.id} is ${shows}`,
+            urgency,
+            seen: `Hose ${hose.id} is ${shown === 'condition' ? `{${hose.id}.condition}` : shows}${made ? `; it is marked as made {${hose.id}.made}` : ''}.`,
+            because: isFuel ? 'A fuel hose in this state may leak fuel into the hull.' : 'A hose in this state has lost its strength and may fail without further warning.',
+            recommend: `Renew hose ${hose.id} with hose marked for its service.`,
+        },
+    };
+}
+
+function oldByDate(hose: Component, made: DateFigure, years: number, limit: number): Raised {
+    return {
+        components: [hose],
+        at: hose.facts.get('made')?.span ?? hose.idSpan,
+        severity: 'warning',
+        message: `${nameOf(hose)} was made in ${made.written} and is ${Math.floor(years)} years old, where renewal after ${limit} is usual practice. Hose ages from the inside; plan its renewal.`,
+        figures: { age: { value: years, unit: 'year' }, limit: { value: limit, unit: 'year' } },
+        draft: {
+            title: `Hose ${hose.id} is old`,
+            urgency: 'in-upkeep',
+            seen: `Hose ${hose.id} was made {${hose.id}.made}, ${Math.floor(years)} years before the survey; no fault was seen in it.`,
+            because: `Hose ages from the inside; renewal after about ${limit} years is usual practice.`,
+            recommend: `Renew hose ${hose.id} with hose marked for its service.`,
+        },
+    };
+}

@@ -1,0 +1,80 @@
+/**
+ * The page of a check, drawn from the check's own data: what it looks at, why, on what authority, what it cannot
+ * know, and how to answer it. The editor opens it beside the text; the command line prints it.
+ */
+import type { Check, Provenance, Severity, Source } from '../checks/contract.js';
+
+/** What a word of provenance says to a reader. */
+export const provenanceTitles: Readonly<Record<Provenance, string>> = {
+    published: 'read in the published text',
+    secondary: 'as quoted by others; the text itself was not at hand',
+    computed: 'computed from first principles',
+    memory: 'recalled, not yet compared with the text; look it up before citing it',
+    practice: 'customary practice of the trade',
+    chosen: 'chosen by Garboard, for want of a published figure',
+};
+
+const severityTitles: Readonly<Record<Severity, string>> = {
+    error: 'An open problem of this check marks the report as a draft.',
+    warning: 'A reader of the report would object to it; the report can still be made.',
+    info: 'For information.',
+    hint: 'A reminder of a fact that is not recorded.',
+};
+
+/** A source in one line: what is relied on, where it stands, and how it is known. */
+export function sourceLine({ text, standard, clause, provenance }: Source): string {
+    const where = standard === undefined ? '' : ` (${standard}${clause === undefined ? '' : `, ${clause}`})`;
+    return `${upperFirst(text)}${where}: ${provenanceTitles[provenance]}.`;
+}
+
+/** A Markdown page on a check. */
+export function explainCheck(check: Check): string {
+    const lines: string[] = [`# ${check.title}`, '', `\`${check.id}\` · ${check.severity} · ${check.group}`, '', sentence(check.why), '', severityTitles[check.severity], ''];
+    const list = (title: string, entries: readonly string[]) => {
+        if (entries.length > 0) {
+            lines.push(`## ${title}`, '', ...entries.map(entry => `- ${sentence(entry)}`), '');
+        }
+    };
+    list('What it needs', check.needs);
+    lines.push('## What it computes', '', sentence(check.computes), '');
+    list('Sources', check.sources.map(sourceLine));
+    list('Limits', check.limits);
+    lines.push('## How to answer it', '', ...answering(check), '');
+    for (const example of check.examples) {
+        lines.push(`## Example: ${example.name}`, '', 'Raises it:', '', ...fenced(example.bad));
+        lines.push(example.correction === undefined ? 'Put right:' : `Put right by *${example.correction}*:`, '', ...fenced(example.fixed));
+    }
+    if (check.silent.length > 0) {
+        lines.push('## Where it stays silent', '');
+        for (const example of check.silent) {
+            lines.push(`${upperFirst(example.name)}:`, '', ...fenced(example.text));
+        }
+    }
+    if (check.aliases && check.aliases.length > 0) {
+        lines.push('## Earlier names', '', `Answers may still say ${check.aliases.map(alias => `\`${alias}\``).join(', ')}.`, '');
+    }
+    return `${lines.join('\n').trimEnd()}\n`;
+}
+
+function answering(check: Check): string[] {
+    return [
+        '1. Correct the fact, where it was recorded wrongly: the light bulb beside the problem offers what fits.',
+        '2. Answer it in a finding on the same components:',
+        '', ...fenced(`finding F1 "What is wrong" on ID1, ID2 {\n    answers: ${check.id}\n}`),
+        '3. Accept it as it stands, with the reason:',
+        '', ...fenced(`accept ${check.id} on ID1, ID2 because "The reason."`),
+    ];
+}
+
+function fenced(text: string): string[] {
+    return ['```garboard', ...text.replaceAll('\r\n', '\n').trimEnd().split('\n'), '```', ''];
+}
+
+function upperFirst(text: string): string {
+    return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function sentence(text: string): string {
+    const trimmed = upperFirst(text.trim());
+    return /[.!?:]$/.test(trimmed) ? trimmed : `${trimmed}.`;
+}

@@ -1,0 +1,96 @@
+/**
+ * Engine coolant: water and glycol by volume.
+ *
+ * Freezing points (first ice) to 60 %: computed with an open property library's fits to ASHRAE data, fluids for
+ * ethylene and propylene glycol, volume basis from memory. Ethylene beyond 60 %: car and engine makers' bulletins
+ * (about 69 % freezes lowest at -69 C, 80 % at -45, 85 % at -30, 100 % at -13; basis of the share not stated).
+ * Boiling points of ethylene mixes at 1 atm: from memory of ASHRAE-type tables, within 2 K. Sources differ by 2 to 3 K.
+ */
+
+export type Glycol = 'ethylene' | 'propylene';
+
+const zeroC = 273.15;
+
+/** Share of ethylene glycol by volume past which the mix freezes sooner again (makers' bulletins). */
+export const strongestUsefulShare = 0.68;
+/** Share past which silicates may come out of solution as gel (chosen between makers' 65 % and the trade's 80 %). */
+export const gelShare = 0.8;
+
+type Points = readonly (readonly [share: number, celsius: number])[];
+
+const freezing: Readonly<Record<Glycol, Points>> = {
+    ethylene: [
+        [0, 0], [0.1, -3.6], [0.15, -6.2], [0.2, -9], [0.25, -12.1], [0.3, -15.7], [0.33, -18.1], [0.35, -19.9], [0.4, -24.8], [0.45, -30.5], [0.5, -37.1],
+        [0.55, -44.4], [0.6, -52], [0.69, -69], [0.8, -45], [0.85, -30], [1, -13],
+    ],
+    propylene: [
+        [0, 0], [0.1, -3.4], [0.15, -5.2], [0.2, -7.4], [0.25, -10], [0.3, -13.1], [0.33, -15.3], [0.35, -16.9], [0.4, -21.5], [0.45, -27], [0.5, -33.7], [0.55, -41.6], [0.6, -51.1],
+    ],
+};
+
+const boilingEthylene: Points = [[0, 100], [0.2, 102.2], [0.3, 104.4], [0.4, 105.2], [0.5, 107.2], [0.6, 110.5], [0.7, 115.5], [0.8, 124], [0.9, 140], [1, 197]];
+
+function interpolate(points: Points, share: number): number {
+    const last = points.at(-1);
+    if (last && share >= last[0]) {
+        return last[1];
+    }
+    for (let i = 1; i < points.length; i++) {
+        const [x0, y0] = points[i - 1] ?? [0, 0];
+        const [x1, y1] = points[i] ?? [1, 0];
+        if (share <= x1) {
+            return y0 + (y1 - y0) * (share - x0) / (x1 - x0);
+        }
+    }
+    return points[0]?.[1] ?? 0;
+}
+
+/** Freezing point, K, of a share by volume from 0 to 1. Propylene is known to 60 %, the last point holding beyond. */
+export function coolantFreezingK(glycol: Glycol, share: number): number {
+    return interpolate(freezing[glycol], Math.min(1, Math.max(0, share))) + zeroC;
+}
+
+/** Boiling point at 1 atm, K, of an ethylene mix. */
+export function coolantBoilingK(share: number): number {
+    return interpolate(boilingEthylene, Math.min(1, Math.max(0, share))) + zeroC;
+}
+
+/** The share by volume up to 0.6 that freezes at a temperature, K; undefined where none does. */
+export function shareForFreezing(glycol: Glycol, freezingK: number): number | undefined {
+    const celsius = freezingK - zeroC;
+    const points = freezing[glycol].filter(([share]) => share <= 0.6);
+    for (let i = 1; i < points.length; i++) {
+        const [x0, y0] = points[i - 1] ?? [0, 0];
+        const [x1, y1] = points[i] ?? [1, 0];
+        if (celsius <= y0 && celsius >= y1) {
+            return x0 + (x1 - x0) * (celsius - y0) / (y1 - y0);
+        }
+    }
+    return undefined;
+}
+
+export interface Exchange {
+    readonly volumeM3: number;
+    /** Share of glycol now. */
+    readonly share: number;
+    readonly targetShare: number;
+    /** Share of glycol in what is filled in: 1 concentrate, 0.5 premix, 0 water. */
+    readonly addedShare: number;
+}
+
+/**
+ * Volume to drain and to fill anew, m3: x = V (target - now) / (added - now). Undefined where what is added cannot
+ * bring the mix to the target short of a full change.
+ */
+export function exchangedVolumeM3({ volumeM3, share, targetShare, addedShare }: Exchange): number | undefined {
+    const drained = volumeM3 * (targetShare - share) / (addedShare - share);
+    return Number.isFinite(drained) && drained >= 0 && drained < volumeM3 - 1e-12 ? drained : undefined;
+}
+
+const densityKgL = { ethylene: 1.113, propylene: 1.036, water: 0.998 } as const;
+
+/** Share by mass of a share by volume at 20 C (densities: ethylene published, the others from memory). */
+export function massShare(glycol: Glycol, volumeShare: number): number {
+    const mass = volumeShare * densityKgL[glycol];
+    return mass / (mass + (1 - volumeShare) * densityKgL.water);
+}
