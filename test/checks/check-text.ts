@@ -128,3 +128,18 @@ function freeId(text: string, stem: string): string {
 function declaration(kind: string, id: string, facts: readonly (readonly [string, string])[]): string {
     return `${kind} ${id} { ${facts.map(([property, value]) => `${property}: ${value}`).join('  ')} }`;
 }
+
+/** A line for each problem a check raises: severity and the ids concerned, the one at fault first. */
+export function summary(check: Check | string, text: string): string[] {
+    return raisedBy(check, text).map(({ severity, components }) => `${severity} ${components.map(component => component.id).join(' ')}`);
+}
+
+/** The urgency each problem of a check proposes. */
+export function urgencies(check: Check | string, text: string): string[] {
+    return raisedBy(check, text).map(({ draft }) => draft?.urgency ?? '-');
+}
+
+/** Titles of the corrections offered. */
+export function correctionsIn(check: Check | string, text: string): string[] {
+    return raisedBy(check, text).flatMap(problem => problem.corrections ?? []).map(correction => correction.title);
+}

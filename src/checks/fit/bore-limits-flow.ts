@@ -1,10 +1,10 @@
 /** A bore in a pump's run that keeps the pump from its flow. */
 import { flowVelocityMs, flowVelocityLimitMs } from '../../trade/flow-velocity.js';
-import { isKind, nameOf, siOf, valueOf, type Component, type Quantity, type Run, type SurveyRecord } from '../../record/model.js';
+import { isKind, nameOf, siOf, type Component, type Quantity, type Run, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { serviceOf } from '../hoses/service.js';
 import { endOf, type Diameter } from './hose-ends.js';
-import { both, computedBoth, lengthBoth } from './wording.js';
+import { both, lengthBoth } from './wording.js';
 
 /** Smallest share of the area of the pump's port that the run may narrow to (practice). */
 const leastAreaShare = 0.9;
@@ -77,7 +77,6 @@ function judge(record: SurveyRecord, run: Run, pump: Component): Raised | undefi
     if (!isFast && !isNarrow) {
         return undefined;
     }
-    void record; void valueOf;
     const { component, diameter } = least;
     const speed = velocityMs === undefined ? '' : `${(velocityMs / 0.3048).toFixed(1)} ft/s (${velocityMs.toFixed(1)} m/s)`;
     const limit = `${(limitMs / 0.3048).toFixed(0)} ft/s (${limitMs.toFixed(1)} m/s)`;
@@ -104,7 +103,6 @@ function judge(record: SurveyRecord, run: Run, pump: Component): Raised | undefi
             recommend: `Enlarge ${component.id} to at least the bore of the rest of the run, and try the pump.`,
         },
     };
-    void computedBoth;
 }
 
 interface Found {

@@ -20,12 +20,11 @@ export function setDiameter(title: string, diameter: Diameter, joint: Joint, wri
 
 /** The same number in another unit, where the diameter would then suit: it was most likely typed with the wrong one. */
 export function inAnotherUnit(diameter: Diameter, joint: Joint, suits: (m: number) => boolean): Correction[] {
-    const recordedUnit = unitsM[diameter.quantity.figure.unit];
-    if (recordedUnit === undefined) {
+    const { unit: recordedUnit, value, written } = diameter.quantity.figure;
+    if (!(recordedUnit in unitsM)) {
         return [];
     }
-    const number = Number((diameter.m / recordedUnit).toPrecision(8));
     return Object.entries(unitsM)
-        .filter(([unit, factor]) => unit !== diameter.quantity.figure.unit && suits(number * factor))
-        .map(([unit]) => setDiameter(`Read ${diameter.quantity.figure.written} as ${number} ${unit}`, diameter, joint, `${number} ${unit}`));
+        .filter(([unit, factor]) => unit !== recordedUnit && suits(value * factor))
+        .map(([unit]) => setDiameter(`Read ${written} as ${value} ${unit}`, diameter, joint, `${value} ${unit}`));
 }

@@ -106,7 +106,7 @@ function judge(record: SurveyRecord, at: HoseJoint, bore: Diameter, tail: Diamet
         return undefined;
     }
     const difference = lengthBoth(Math.abs(bore.m - tail.m));
-    const isImpossible = fit === 'impossible' && wordOf(hose, 'reinforcement') === 'wire';
+    const isImpossible = fit === 'tight' && tail.m - bore.m > wireForceLimitM && wordOf(hose, 'reinforcement') === 'wire';
     const measured = `${nameOf(hose)} has a bore of ${both(bore.quantity)} and the tail of ${nameOf(other)} measures ${both(tail.quantity)}`;
     const message = isLoose
         ? `${measured}: ${difference} loose, where ${lengthBoth(looseLimitM(tail.m))} is the most. A loose hose slides off under its clamp; fit hose of the tail’s size, or a stepped adapter between the two.`

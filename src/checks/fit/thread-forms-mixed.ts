@@ -1,12 +1,9 @@
 /** Two threads of different form screwed into each other. */
 import { isKind, nameOf, siOf, wordOf, type Component, type Fact, type Joint, type SurveyRecord } from '../../record/model.js';
-import { judgeThreads, threadTitle, type ThreadForm } from '../../trade/pipe-thread.js';
+import { judgeThreads, leastTurns, threadTitle, type ThreadForm } from '../../trade/pipe-thread.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { heightOf } from '../hoses/waterline.js';
 import { floodCritical } from '../lies.js';
-
-/** Fewer turns than this do not hold a fitting below the waterline (from memory of practice). */
-const fewTurns = 4;
 
 export const threadFormsMixed = defineCheck({
     id: 'thread-forms-mixed',
@@ -23,7 +20,7 @@ export const threadFormsMixed = defineCheck({
         { text: 'fewer than 4 turns', provenance: 'memory' },
     ],
     limits: [
-        'A tapered male thread in a parallel female one of the same family is left alone: it is a usual joint in BSP.',
+        'A tapered male thread in a parallel female one of the same family is left alone: it is a usual joint in BSP, and in NPT seals on few threads but binds.',
         'Threads of one form and of different sizes are not compared.',
         'Sealant and make-up are not known to it.',
     ],
@@ -67,14 +64,13 @@ run R1: SV1 -> F1
                 continue;
             }
             const verdict = judgeThreads({ male: threads.male.form, female: threads.female.form });
-            if (verdict !== 'match' && threads.isCertain) {
+            const turned = judgeThreads({ male: threads.female.form, female: threads.male.form });
+            if (verdict === 'other-family' || (verdict === 'straight-into-taper' && threads.isCertain)) {
                 raise(problem(record, joint, threads, verdict));
-            } else if (verdict === 'families-differ') {
-                raise(problem(record, joint, threads, verdict)); // Whichever is the male one.
-            } else if (judgeThreads({ male: threads.female.form, female: threads.male.form }) !== verdict && !threads.isCertain) {
+            } else if (!threads.isCertain && (verdict === 'straight-into-taper' || turned === 'straight-into-taper')) {
                 raise({
                     components: [joint.to, joint.from], at: threads.female.fact.span, severity: 'hint',
-                    message: `${nameOf(joint.from)} has ${threadTitle(threads.male.form)} and ${nameOf(joint.to)} ${threadTitle(threads.female.form)}; record male-thread and female-thread at this joint to tell whether a straight thread enters a tapered one.`,
+                    message: `${nameOf(joint.from)} and ${nameOf(joint.to)} have ${threadTitle(threads.male.form)} and ${threadTitle(threads.female.form)}; record male-thread and female-thread at this joint to tell whether a straight thread enters a tapered one.`,
                 });
             }
         }
@@ -121,13 +117,13 @@ function threadsAt(record: SurveyRecord, joint: Joint): Threads | undefined {
     return male && female && { male, female, isCertain };
 }
 
-function problem(record: SurveyRecord, joint: Joint, { male, female }: Threads, verdict: 'families-differ' | 'parallel-in-taper'): Raised {
+function problem(record: SurveyRecord, joint: Joint, { male, female }: Threads, verdict: 'other-family' | 'straight-into-taper'): Raised {
     const { from, to } = joint;
     const turns = siOf(joint, 'turns-engaged');
-    const isFew = turns !== undefined && turns < fewTurns;
+    const isFew = turns !== undefined && turns < leastTurns;
     const isBelow = heightOf(record, joint.run) === 'below';
     const [maleText, femaleText] = [threadTitle(male.form), threadTitle(female.form)];
-    const what = verdict === 'families-differ'
+    const what = verdict === 'other-family'
         ? `${maleText} and ${femaleText} differ in thread angle, 60° against 55°, and in most sizes in threads to the inch`
         : `a straight thread in a tapered one binds after two or three turns`;
     const turnsText = turns === undefined ? '' : `; ${turns} turns are engaged`;

@@ -20,7 +20,7 @@ export const hoseOld = defineCheck({
     title: 'Hose is old, or shows its age',
     why: 'Hose ages from the inside; by the time it shows, little is left to hold.',
     needs: ['hose: condition, cracked-to-cord', 'hose: made, and the date she was attended', 'run: service, for exhaust hose'],
-    computes: 'A fault where the condition is perished, cracked, soft or swollen, or cracks reach the cord. Advice where the years from made to the attendance exceed 10 (8 on exhaust).',
+    computes: 'A fault where the condition is perished, cracked or swollen, or cracks reach the cord. Advice where it is soft, and where the years from made to the attendance exceed 10 (8 on exhaust).',
     sources: [{ text: '10 years, 8 on exhaust; makers name 5 to 10', provenance: 'practice' }],
     limits: ['Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
     examples: [{
@@ -82,10 +82,12 @@ function shownAge(record: SurveyRecord, hose: Component, shows: string, made: Da
     const isGone = flagOf(hose, 'cracked-to-cord') ?? (shows === 'perished' || shows === 'cracked');
     const urgency: Urgency = isFuel ? 'before-use' : isBelowWaterline(record, hose) && isGone ? floodCritical(record)
         : runs.some(run => serviceOf(run, hose) === 'exhaust') ? 'before-departure' : isBelowWaterline(record, hose) ? 'next-haul-out' : 'in-upkeep';
+    const isSoftOnly = shows === 'soft';
     const shown = flagOf(hose, 'cracked-to-cord') ? 'cracked-to-cord' : 'condition';
     const age = made && years !== undefined ? ` (made ${made.written}, ${Math.floor(years)} years old)` : '';
     return {
         components: [hose],
+        ...(isSoftOnly ? { severity: 'warning' as const } : {}),
         at: (hose.facts.get(shown) ?? hose.facts.get('condition'))?.span ?? hose.idSpan,
         message: `${nameOf(hose)} is ${shows}${age}. Hose ages from the inside and fails without further warning; renew it.`,
         figures: years === undefined ? {} : { age: { value: years, unit: 'year' } },

@@ -68,6 +68,602 @@ export interface FittingFacts extends ComponentFacts {
     readonly 'weeps': Word<'yes' | 'no'>;
 }
 
+/** Appliance. What a run serves or ends in. */
+export interface ApplianceFacts extends FittingFacts {
+    /** Outside diameter of its hose connection */
+    readonly 'port': Quantity;
+    /** Height of its rim above the waterline */
+    readonly 'rim-above-waterline': Quantity;
+    /** Depth of its rim below the waterline */
+    readonly 'rim-below-waterline': Quantity;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Pump. A pump. Its port is the outside diameter of its hose connections. */
+export interface PumpFacts extends ApplianceFacts {
+    /** Rating on its box, at no lift */
+    readonly 'rated-flow': Quantity;
+    /** Flow at this lift by the maker's curve, or measured */
+    readonly 'real-flow': Quantity;
+    /** Current */
+    readonly 'current': Quantity;
+}
+
+/** Bilge pump. A power pump for the bilge. It moves about half its rating once lift, hose and voltage have taken their share. */
+export interface BilgePumpFacts extends PumpFacts {
+    /** Height from the bilge to the outlet */
+    readonly 'lift': Quantity;
+    /** Whether a float switch starts it */
+    readonly 'automatic': Word<'yes' | 'no'>;
+    /** Height of its outlet above the waterline at rest */
+    readonly 'outlet-above-waterline': Quantity;
+    /** Whether its hose rises in a loop */
+    readonly 'looped': Word<'yes' | 'no'>;
+}
+
+/** Hand bilge pump. A bilge pump worked by hand. */
+export interface ManualBilgePumpFacts extends BilgePumpFacts {
+}
+
+/** Float switch. Starts a bilge pump. */
+export interface FloatSwitchFacts extends ComponentFacts {
+    /** Whether it works when lifted */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** High-water alarm. Tells when water rises in the bilge. */
+export interface BilgeAlarmFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Deck. The deck and its core. */
+export interface DeckFacts extends ComponentFacts {
+    /** Core */
+    readonly 'core': MaterialValue;
+    /** What sounding told */
+    readonly 'percussion': Text;
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Hatch. A hatch. */
+export interface HatchFacts extends ComponentFacts {
+    /** Clear opening */
+    readonly 'clear-opening': Text;
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+    /** Whether its light is crazed */
+    readonly 'crazed': Word<'yes' | 'no'>;
+}
+
+/** Portlight. A window in the side. */
+export interface PortlightFacts extends ComponentFacts {
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+    /** Height of its sill above the waterline */
+    readonly 'sill-above-waterline': Quantity;
+}
+
+/** Cockpit. The cockpit and its drains. */
+export interface CockpitFacts extends ComponentFacts {
+    /** Area of its sole */
+    readonly 'sole-area': Quantity;
+    /** Depth of water when full */
+    readonly 'depth': Quantity;
+    /** Number of drains */
+    readonly 'drains': Quantity;
+    /** Bore of each drain */
+    readonly 'drain-bore': Quantity;
+    /** Height of the companionway sill above the sole */
+    readonly 'sill-height': Quantity;
+    /** Whether she is meant for use offshore */
+    readonly 'offshore': Word<'yes' | 'no'>;
+}
+
+/** Stanchions. Posts of the lifelines. */
+export interface StanchionFacts extends ComponentFacts {
+    /** Height above deck */
+    readonly 'height': Quantity;
+    /** Spacing */
+    readonly 'spacing': Quantity;
+    /** Whether a base moves under load */
+    readonly 'base-moves': Word<'yes' | 'no'>;
+}
+
+/** Lifelines. Wires along the side. */
+export interface LifelineFacts extends ComponentFacts {
+    /** Height of the top wire above deck */
+    readonly 'height': Quantity;
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Whether the wire is coated */
+    readonly 'coated': Word<'yes' | 'no'>;
+}
+
+/** Boarding ladder. A ladder a swimmer can use. */
+export interface LadderFacts extends ComponentFacts {
+    /** How far it reaches below the water */
+    readonly 'reach-below-waterline': Quantity;
+}
+
+/** Anchor. An anchor. */
+export interface AnchorFacts extends ComponentFacts {
+    /** Mass */
+    readonly 'mass': Quantity;
+    /** Pattern */
+    readonly 'pattern': Text;
+}
+
+/** Anchor chain. Anchor chain. */
+export interface ChainFacts extends ComponentFacts {
+    /** Wire diameter when new */
+    readonly 'link-original': Quantity;
+    /** Wire diameter now, mean of two axes */
+    readonly 'link-now': Quantity;
+    /** Length */
+    readonly 'length': Quantity;
+}
+
+/** Rode. Line to the anchor. */
+export interface RodeFacts extends ComponentFacts {
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Length */
+    readonly 'length': Quantity;
+}
+
+/** Windlass. Hauls the anchor. */
+export interface WindlassFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Cleats. Cleats and bollards. */
+export interface CleatFacts extends ComponentFacts {
+    /** What backs them */
+    readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'>;
+}
+
+/** Davits. Carry the tender. */
+export interface DavitFacts extends ComponentFacts {
+    /** Marked limit */
+    readonly 'limit': Quantity;
+}
+
+/** Battery. A battery or bank. */
+export interface BatteryFacts extends ComponentFacts {
+    /** Kind */
+    readonly 'chemistry': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
+    /** Nominal voltage */
+    readonly 'voltage': Quantity;
+    /** Voltage at rest */
+    readonly 'rest-voltage': Quantity;
+    /** Rated capacity */
+    readonly 'capacity': Quantity;
+    /** Measured capacity */
+    readonly 'capacity-measured': Quantity;
+    /** Mass */
+    readonly 'mass': Quantity;
+    /** How far it moves when pulled */
+    readonly 'movement': Quantity;
+    /** What holds it */
+    readonly 'restraint': Word<'strap' | 'box' | 'clamp' | 'none'>;
+    /** Whether its live terminals are covered */
+    readonly 'terminals-covered': Word<'yes' | 'no'>;
+}
+
+/** Battery switch. Parts a battery from its circuits. */
+export interface BatterySwitchFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Fuse. Guards a conductor. */
+export interface FuseFacts extends ComponentFacts {
+    /** Rating */
+    readonly 'rating': Quantity;
+    /** Distance from the source along the wire */
+    readonly 'distance': Quantity;
+}
+
+/** Breaker. Guards a circuit, and can be reset. */
+export interface BreakerFacts extends ComponentFacts {
+    /** Rating */
+    readonly 'rating': Quantity;
+}
+
+/** Conductor. A wire of a circuit. */
+export interface ConductorFacts extends ComponentFacts {
+    /** Size, as 14 AWG or 2.5 mm2 */
+    readonly 'gauge': Quantity;
+    /** Rating of its insulation */
+    readonly 'insulation': Quantity;
+    /** Load */
+    readonly 'load': Quantity;
+    /** Length, there and back */
+    readonly 'length': Quantity;
+    /** Whether it runs through the engine space */
+    readonly 'in-engine-space': Word<'yes' | 'no'>;
+    /** Whether it is sheathed all the way */
+    readonly 'sheathed': Word<'yes' | 'no'>;
+}
+
+/** Panel. A switch panel. */
+export interface PanelFacts extends ComponentFacts {
+    /** Whether its circuits are labeled */
+    readonly 'labeled': Word<'yes' | 'no'>;
+}
+
+/** Battery charger. Charges from shore power. */
+export interface ChargerFacts extends ComponentFacts {
+    /** Charging voltage */
+    readonly 'voltage': Quantity;
+}
+
+/** Alternator. Charges from the engine. */
+export interface AlternatorFacts extends ComponentFacts {
+    /** Charging voltage */
+    readonly 'voltage': Quantity;
+}
+
+/** Inverter. Makes AC from a battery. */
+export interface InverterFacts extends ComponentFacts {
+}
+
+/** Solar panel. Charges from the sun. */
+export interface SolarPanelFacts extends ComponentFacts {
+}
+
+/** Shore inlet. Where shore power comes aboard. */
+export interface ShoreInletFacts extends ComponentFacts {
+    /** Rating */
+    readonly 'rating': Quantity;
+    /** Whether it is browned or melted */
+    readonly 'browned': Word<'yes' | 'no'>;
+    /** How much warmer it grew under load */
+    readonly 'temperature-rise': Text;
+}
+
+/** Shore cord. The cable to the dock. */
+export interface ShoreCordFacts extends ComponentFacts {
+    /** Leakage by a clamp on the whole cord */
+    readonly 'leakage': Quantity;
+}
+
+/** Leakage breaker. Trips when current leaks to earth. */
+export interface LeakageBreakerFacts extends ComponentFacts {
+    /** Current it trips at */
+    readonly 'trip-current': Quantity;
+    /** Whether it trips when tested */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** AC outlet. An AC outlet aboard. */
+export interface OutletFacts extends ComponentFacts {
+    /** Polarity */
+    readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
+    /** To earth */
+    readonly 'earth-resistance': Quantity;
+}
+
+/** Galvanic isolator. Blocks galvanic current in the shore earth. */
+export interface GalvanicIsolatorFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Engine. An engine. */
+export interface EngineFacts extends ApplianceFacts {
+    /** Rated power */
+    readonly 'rated-power': Quantity;
+    /** Rated speed */
+    readonly 'rated-rotation': Quantity;
+    /** Speed reached at full throttle, by an independent tachometer */
+    readonly 'reached-rotation': Quantity;
+    /** Speed shown at the helm */
+    readonly 'dash-rotation': Quantity;
+    /** Running hours, as the meter shows */
+    readonly 'hours': Quantity;
+    /** Fuel */
+    readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'>;
+    /** Cylinders */
+    readonly 'cylinders': Quantity;
+}
+
+/** Main engine. An engine that drives her. */
+export interface MainEngineFacts extends EngineFacts {
+}
+
+/** Generator. An engine that makes electricity. */
+export interface GeneratorFacts extends EngineFacts {
+    /** Rated output */
+    readonly 'output': Quantity;
+}
+
+/** Gearbox. Between engine and shaft. */
+export interface GearboxFacts extends ComponentFacts {
+    /** Reduction */
+    readonly 'ratio': Quantity;
+    /** Its oil */
+    readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'not-seen'>;
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Engine mounts. Carry the engine. */
+export interface EngineMountFacts extends ComponentFacts {
+}
+
+/** Coolant. Water and glycol in the closed circuit of an engine. */
+export interface CoolantFacts extends ComponentFacts {
+    /** Share of glycol by volume */
+    readonly 'glycol': Quantity;
+    /** Which glycol */
+    readonly 'glycol-kind': Word<'ethylene' | 'propylene' | 'mixed' | 'unknown'>;
+    /** Its inhibitors */
+    readonly 'inhibitor': Word<'plain' | 'organic' | 'hybrid' | 'unknown'>;
+    /** Freezing point as read */
+    readonly 'freeze-point': Quantity;
+    /** What it was read with */
+    readonly 'instrument': Word<'hydrometer' | 'refractometer' | 'strip' | 'stated'>;
+    /** Volume of the system */
+    readonly 'volume': Quantity;
+    /** When it was last changed */
+    readonly 'changed': DateValue;
+    /** Least share the engine's maker allows */
+    readonly 'maker-low': Quantity;
+    /** Greatest share the engine's maker allows */
+    readonly 'maker-high': Quantity;
+    /** Pressure of the cap */
+    readonly 'cap-pressure': Quantity;
+    /** What is filled in when it is corrected */
+    readonly 'added': Word<'concentrate' | 'premix' | 'water'>;
+    /** pH */
+    readonly 'acidity': Quantity;
+}
+
+/** Raw-water pump. Draws sea water to cool an engine. */
+export interface RawWaterPumpFacts extends PumpFacts {
+    /** When its impeller was fitted */
+    readonly 'impeller-fitted': DateValue;
+}
+
+/** Heat exchanger. Cools the engine's coolant with sea water. */
+export interface HeatExchangerFacts extends ApplianceFacts {
+    /** When it was last opened */
+    readonly 'opened': DateValue;
+    /** What is left of its anode */
+    readonly 'anode-left': Quantity;
+}
+
+/** Keel cooler. Pipes outside the hull that cool the engine. */
+export interface KeelCoolerFacts extends ComponentFacts {
+}
+
+/** Exhaust riser. Carries the exhaust up and takes in the cooling water. */
+export interface ExhaustRiserFacts extends FittingFacts {
+    /** Height of the water injection above the loaded waterline */
+    readonly 'injection-above-waterline': Quantity;
+    /** Temperature of its skin */
+    readonly 'temperature': Quantity;
+}
+
+/** Hose. A hose of a run. Its bore must fit the outside diameter of each tail it sits on. */
+export interface HoseFacts extends Omit<ComponentFacts, 'condition'> {
+    /** Word of condition */
+    readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'>;
+    /** Inside diameter */
+    readonly 'bore': Quantity;
+    /** Two bores in the order of the run, where the hose is stepped */
+    readonly 'ends': Quantity;
+    /** Outside diameter */
+    readonly 'outside-diameter': Quantity;
+    /** Length */
+    readonly 'length': Quantity;
+    /** What it is for */
+    readonly 'service': Word<'raw-water-cooling' | 'toilet-intake' | 'toilet-discharge' | 'sink-drain' | 'shower-drain' | 'cockpit-drain' | 'deck-drain' | 'bilge-discharge' | 'wash-down' | 'generator-cooling' | 'air-conditioning' | 'exhaust' | 'fuel-feed' | 'fuel-return' | 'fuel-fill' | 'fuel-vent' | 'fresh-water' | 'hot-water' | 'coolant' | 'gas' | 'other'>;
+    /** What it is marked or plainly made for */
+    readonly 'class': Word<'unmarked' | 'water' | 'sanitation' | 'wet-exhaust' | 'fuel-a1' | 'fuel-a2' | 'fuel-b1' | 'fuel-b2' | 'gas' | 'coolant' | 'clear-pvc' | 'ribbed-pvc'>;
+    /** What stiffens its wall */
+    readonly 'reinforcement': Word<'none' | 'textile' | 'wire'>;
+    /** Marking as read */
+    readonly 'marking': Text;
+    /** Whether cracks reach the cord */
+    readonly 'cracked-to-cord': Word<'yes' | 'no'>;
+    /** Whether it lies in the sun */
+    readonly 'sun-exposed': Word<'yes' | 'no'>;
+    /** How it is led */
+    readonly 'bends': Text;
+    /** Clamps at each end, unless a joint says otherwise */
+    readonly 'clamps': Quantity;
+    /** Kind of clamp at its ends */
+    readonly 'clamp-type': Word<'worm' | 'bolt' | 'spring' | 'swaged'>;
+    /** Metal of its clamps */
+    readonly 'clamp-material': MaterialValue;
+    /** Condition of its clamps */
+    readonly 'clamp-condition': Word<'sound' | 'rusty' | 'cracked' | 'broken' | 'loose'>;
+    /** Width of the clamps' bands */
+    readonly 'clamp-band': Quantity;
+    /** Range the clamps are made for */
+    readonly 'clamp-range': Quantity;
+    /** What a cut hose leaked in 2-1/2 minutes, by its maker */
+    readonly 'leak-when-cut': Quantity;
+}
+
+/** Exhaust hose. A hose of the wet exhaust. */
+export interface ExhaustHoseFacts extends HoseFacts {
+    /** Temperature of its skin under load */
+    readonly 'temperature': Quantity;
+}
+
+/** Muffler. Silences the exhaust and holds what runs back when the engine stops. */
+export interface MufflerFacts extends FittingFacts {
+    /** Volume */
+    readonly 'volume': Quantity;
+    /** Height of its inlet above the waterline */
+    readonly 'inlet-above-waterline': Quantity;
+}
+
+/** Fire extinguisher. A portable fire extinguisher. */
+export interface ExtinguisherFacts extends ComponentFacts {
+    /** Rating as marked: 5-B, 10-B, 20-B, or the older B-I and B-II */
+    readonly 'rating': Word<'b-5' | 'b-10' | 'b-20' | 'b-i' | 'b-ii' | 'other'>;
+    /** Whether it is a disposable bottle */
+    readonly 'disposable': Word<'yes' | 'no'>;
+    /** What its gauge shows */
+    readonly 'gauge': Word<'in-range' | 'out-of-range' | 'none'>;
+    /** Its pin */
+    readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
+}
+
+/** Fixed extinguisher. A fixed system in the machinery space. */
+export interface FixedExtinguisherFacts extends ComponentFacts {
+    /** Volume it is rated for */
+    readonly 'covers': Quantity;
+    /** When it was last serviced */
+    readonly 'serviced': DateValue;
+    /** Whether it stops the engine */
+    readonly 'stops-engine': Word<'yes' | 'no'>;
+}
+
+/** Fire blanket. A fire blanket by the stove. */
+export interface FireBlanketFacts extends ComponentFacts {
+}
+
+/** Smoke alarm. Tells of smoke. */
+export interface SmokeAlarmFacts extends ComponentFacts {
+    /** Date to be replaced by */
+    readonly 'replace-by': DateValue;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Carbon-monoxide alarm. Tells of carbon monoxide. */
+export interface CoAlarmFacts extends ComponentFacts {
+    /** Date to be replaced by */
+    readonly 'replace-by': DateValue;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Gas alarm. Tells of cooking gas or gasoline vapor. */
+export interface GasAlarmFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Escape. A way out other than the main one. */
+export interface EscapeFacts extends ComponentFacts {
+    /** Clear opening */
+    readonly 'clear-opening': Text;
+}
+
+/** Life jackets. Wearable life jackets. */
+export interface LifejacketFacts extends ComponentFacts {
+    /** Kind */
+    readonly 'wear': Word<'foam' | 'inflatable'>;
+    /** Sizes */
+    readonly 'sizes': Text;
+    /** When they were last serviced */
+    readonly 'serviced': DateValue;
+}
+
+/** Throwable device. A ring, horseshoe or cushion. */
+export interface ThrowableFacts extends ComponentFacts {
+}
+
+/** Life raft. A life raft. */
+export interface LiferaftFacts extends ComponentFacts {
+    /** Persons it is rated for */
+    readonly 'persons': Quantity;
+    /** When its service is due */
+    readonly 'service-due': DateValue;
+}
+
+/** Hydrostatic release. Frees the raft when she sinks. */
+export interface HydrostaticReleaseFacts extends ComponentFacts {
+    /** Marked month */
+    readonly 'expires': DateValue;
+}
+
+/** Distress signals. Flares and other signals. */
+export interface DistressSignalFacts extends ComponentFacts {
+    /** Kind */
+    readonly 'signal': Word<'red-hand' | 'red-parachute' | 'red-meteor' | 'orange-smoke' | 'flag' | 'electric-light'>;
+    /** Whether it counts by day */
+    readonly 'day': Word<'yes' | 'no'>;
+    /** Whether it counts by night */
+    readonly 'night': Word<'yes' | 'no'>;
+    /** Marked month */
+    readonly 'expires': DateValue;
+}
+
+/** Distress beacon. A radio beacon. */
+export interface BeaconFacts extends ComponentFacts {
+    /** Marked month of its battery */
+    readonly 'battery-expires': DateValue;
+    /** Whether it is registered to this vessel and owner */
+    readonly 'registered': Word<'yes' | 'no'>;
+    /** Its code */
+    readonly 'code': Text;
+}
+
+/** Harnesses. Harnesses and tethers. */
+export interface HarnessFacts extends ComponentFacts {
+}
+
+/** First-aid kit. A first-aid kit. */
+export interface FirstAidFacts extends ComponentFacts {
+}
+
+/** Navigation light. A navigation light. */
+export interface NavigationLightFacts extends ComponentFacts {
+    /** Which */
+    readonly 'light': Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor'>;
+    /** Range */
+    readonly 'range': Quantity;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Sound device. A horn, whistle or bell. */
+export interface SoundDeviceFacts extends ComponentFacts {
+    /** Which */
+    readonly 'device': Word<'horn' | 'whistle' | 'bell'>;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Compass. The steering compass. */
+export interface CompassFacts extends ComponentFacts {
+    /** Whether there is a deviation card */
+    readonly 'deviation-card': Word<'yes' | 'no'>;
+}
+
+/** VHF radio. A VHF radio. */
+export interface VhfFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Its identity number */
+    readonly 'identity-number': Text;
+}
+
+/** Instrument. An electronic instrument of navigation. */
+export interface InstrumentFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Placard. A placard or certificate that is to be aboard. */
+export interface PlacardFacts extends ComponentFacts {
+    /** What it says */
+    readonly 'text': Text;
+    /** When it expires */
+    readonly 'expires': DateValue;
+}
+
 /** Survey. The engagement: who asked for it, who attended, when, where and how she lay, and what is left out. */
 export interface SurveyFacts {
     /** Who engaged the surveyor; only the client owns the report */
@@ -416,6 +1012,272 @@ export interface StandardFacts {
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
 }
 
+/** Gas locker. Holds the cylinders, open to the outside only. */
+export interface GasLockerFacts extends ComponentFacts {
+    /** Bore of its vent */
+    readonly 'vent-bore': Quantity;
+    /** Height of the vent's outlet above the waterline */
+    readonly 'vent-outlet-above-waterline': Quantity;
+    /** From the vent's outlet to the nearest opening into the hull */
+    readonly 'distance-to-opening': Quantity;
+    /** Whether gas could run from it into the hull */
+    readonly 'open-to-hull': Word<'yes' | 'no'>;
+}
+
+/** Gas cylinder. A cylinder of cooking gas. */
+export interface GasCylinderFacts extends ComponentFacts {
+    /** When it was last requalified */
+    readonly 'requalified': DateValue;
+    /** What it holds when full */
+    readonly 'contents': Quantity;
+}
+
+/** Gas regulator. Brings the gas to working pressure. */
+export interface RegulatorFacts extends ComponentFacts {
+}
+
+/** Gas hose. A hose for cooking gas. */
+export interface GasHoseFacts extends HoseFacts {
+}
+
+/** Gas shut-off. Shuts the gas off. */
+export interface GasValveFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Gas test. A test of tightness: cylinder shut, line charged, appliances shut. */
+export interface GasTestFacts extends ComponentFacts {
+    /** Pressure at the start */
+    readonly 'start-pressure': Quantity;
+    /** Pressure at the end */
+    readonly 'end-pressure': Quantity;
+    /** How long it was watched */
+    readonly 'duration': Quantity;
+}
+
+/** Stove. A stove or oven. */
+export interface StoveFacts extends ApplianceFacts {
+    /** Fuel */
+    readonly 'fuel': Word<'gas' | 'diesel' | 'alcohol' | 'electric'>;
+    /** Whether each burner shuts off when its flame goes out */
+    readonly 'flame-failure': Word<'yes' | 'no'>;
+}
+
+/** Heater. Heats the cabin. */
+export interface HeaterFacts extends ApplianceFacts {
+    /** Fuel */
+    readonly 'fuel': Word<'gas' | 'diesel' | 'solid' | 'electric'>;
+    /** Its flue */
+    readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
+}
+
+/** Refrigeration. Keeps food cold. */
+export interface RefrigerationFacts extends ApplianceFacts {
+}
+
+/** Hull shell. The skin of the hull. */
+export interface HullShellFacts extends ComponentFacts {
+    /** Thickness */
+    readonly 'thickness': Quantity;
+    /** How it is laid up */
+    readonly 'layup': Text;
+    /** Bottom paint */
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
+    /** Whether a barrier coat lies under the paint */
+    readonly 'barrier-coat': Word<'yes' | 'no'>;
+    /** Deepest pit */
+    readonly 'pit-depth': Quantity;
+    /** What the meter read, on its own scale */
+    readonly 'moisture': Text;
+    /** What sounding told */
+    readonly 'percussion': Text;
+}
+
+/** Plate. Plating of a metal hull. */
+export interface PlateFacts extends ComponentFacts {
+    /** Original thickness */
+    readonly 'original-thickness': Quantity;
+    /** Gauged thickness */
+    readonly 'thickness': Quantity;
+    /** Deepest pit */
+    readonly 'pit-depth': Quantity;
+}
+
+/** Planking. Planks of a wooden hull. */
+export interface PlankFacts extends ComponentFacts {
+    /** Thickness */
+    readonly 'thickness': Quantity;
+    /** Moisture */
+    readonly 'moisture': Quantity;
+}
+
+/** Frame. A rib of the hull. */
+export interface FrameFacts extends ComponentFacts {
+    /** Spacing */
+    readonly 'spacing': Quantity;
+    /** How many are broken */
+    readonly 'broken': Quantity;
+    /** How many have a sister */
+    readonly 'sistered': Quantity;
+}
+
+/** Stringer. A lengthwise stiffener. */
+export interface StringerFacts extends ComponentFacts {
+    /** How it is bonded */
+    readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
+}
+
+/** Floor. A cross member over the keel. */
+export interface FloorFacts extends ComponentFacts {
+    /** How it is bonded */
+    readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
+}
+
+/** Bulkhead. An upright partition that stiffens the hull. */
+export interface BulkheadFacts extends ComponentFacts {
+    /** Whether it is meant to be watertight */
+    readonly 'watertight': Word<'yes' | 'no'>;
+    /** Whether its penetrations are sealed */
+    readonly 'penetrations-sealed': Word<'yes' | 'no'>;
+    /** How it is fixed to the hull */
+    readonly 'tabbing': Word<'sound' | 'parted' | 'not-seen'>;
+}
+
+/** Transom. The flat stern. */
+export interface TransomFacts extends ComponentFacts {
+    /** What sounding told */
+    readonly 'percussion': Text;
+}
+
+/** Keel. The fin or bar under the hull, with its ballast. */
+export interface KeelFacts extends ComponentFacts {
+    /** Gap at the hull joint */
+    readonly 'joint-gap': Quantity;
+    /** Whether it shows marks of striking */
+    readonly 'strike-marks': Word<'yes' | 'no'>;
+    /** Mass */
+    readonly 'mass': Quantity;
+}
+
+/** Keel bolts. Bolts that hold the keel. */
+export interface KeelBoltFacts extends ComponentFacts {
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Year last drawn or imaged */
+    readonly 'drawn': Quantity;
+    /** Whether they weep */
+    readonly 'weeps': Word<'yes' | 'no'>;
+}
+
+/** Hull to deck joint. Where hull and deck meet. */
+export interface HullDeckJointFacts extends ComponentFacts {
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Blisters. Bubbles in gelcoat or laminate. */
+export interface BlisterFacts extends ComponentFacts {
+    /** Count on a square meter */
+    readonly 'density': Quantity;
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Depth */
+    readonly 'depth': Quantity;
+    /** Whether the fluid is acid */
+    readonly 'acid': Word<'yes' | 'no'>;
+}
+
+/** Rudder. The rudder with its stock and bearings. */
+export interface RudderFacts extends ComponentFacts {
+    /** Diameter of the stock */
+    readonly 'stock-diameter': Quantity;
+    /** Clearance in the bearings */
+    readonly 'bearing-clearance': Quantity;
+    /** Play at the tip */
+    readonly 'tip-play': Quantity;
+    /** Whether water comes from its core */
+    readonly 'wet-core': Word<'yes' | 'no'>;
+}
+
+/** Anode. Soft metal fitted to waste away in place of better metal. */
+export interface AnodeFacts extends ComponentFacts {
+    /** Mass when new */
+    readonly 'original-mass': Quantity;
+    /** Mass now */
+    readonly 'present-mass': Quantity;
+    /** What is left of it, by eye or measure */
+    readonly 'left': Quantity;
+    /** From the anode to the part it protects */
+    readonly 'resistance': Quantity;
+    /** Months until she is next hauled */
+    readonly 'months-to-haul-out': Quantity;
+    /** What it protects */
+    readonly 'protects': ComponentRef;
+}
+
+/** Bonding. Wires that join underwater metals together. */
+export interface BondingFacts extends ComponentFacts {
+    /** From the fitting to the bus */
+    readonly 'resistance': Quantity;
+    /** Whether the fitting is isolated on purpose */
+    readonly 'isolated': Word<'yes' | 'no'>;
+    /** Whether a lead is broken */
+    readonly 'broken': Word<'yes' | 'no'>;
+}
+
+/** Impressed-current protection. Protects metals by a controlled current. */
+export interface ImpressedCurrentFacts extends ComponentFacts {
+    /** Potential it holds */
+    readonly 'set-point': Quantity;
+    /** Current it gives */
+    readonly 'output': Quantity;
+}
+
+/** Strut. Carries the shaft under water. */
+export interface StrutFacts extends ComponentFacts {
+    /** Color of the bare metal when scraped */
+    readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
+    /** Play */
+    readonly 'play': Quantity;
+}
+
+/** Trim tab. A plate at the transom that trims her under way. */
+export interface TrimTabFacts extends ComponentFacts {
+    /** Whether its cylinder leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Bow thruster. A propeller across the bow. */
+export interface BowThrusterFacts extends ComponentFacts {
+    /** What is left of its anode */
+    readonly 'tunnel-anode-left': Quantity;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Hull potential. The potential of a fitting or of the whole bonded system, read with a reference cell in the water. */
+export interface HullPotentialFacts extends ComponentFacts {
+    /** Reading */
+    readonly 'potential': Quantity;
+    /** Reference cell */
+    readonly 'cell': Word<'silver-chloride' | 'copper-sulfate' | 'zinc'>;
+    /** What the range is for */
+    readonly 'gear': Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
+    /** Reading with the DC main switch on */
+    readonly 'potential-dc-on': Quantity;
+    /** Reading with the DC main switch off */
+    readonly 'potential-dc-off': Quantity;
+    /** Reading with the shore lead in */
+    readonly 'potential-shore-in': Quantity;
+    /** Reading with the shore lead out */
+    readonly 'potential-shore-out': Quantity;
+    /** Potential of the metal by itself, unprotected */
+    readonly 'own-potential': Quantity;
+    /** How long she had lain there */
+    readonly 'hours-lain': Quantity;
+}
+
 /** Hull opening. A hole through the hull. The hose, valve and tail behind it are recorded in its run. */
 export interface HullOpeningFacts extends FittingFacts {
     /** What it is for */
@@ -492,48 +1354,6 @@ export interface SeacockFacts extends ValveFacts {
 
 /** Check valve. Lets water pass one way; it is no means of closing an opening. */
 export interface CheckValveFacts extends ValveFacts {
-}
-
-/** Hose. A hose of a run. Its bore must fit the outside diameter of each tail it sits on. */
-export interface HoseFacts extends Omit<ComponentFacts, 'condition'> {
-    /** Word of condition */
-    readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'>;
-    /** Inside diameter */
-    readonly 'bore': Quantity;
-    /** Two bores in the order of the run, where the hose is stepped */
-    readonly 'ends': Quantity;
-    /** Outside diameter */
-    readonly 'outside-diameter': Quantity;
-    /** Length */
-    readonly 'length': Quantity;
-    /** What it is for */
-    readonly 'service': Word<'raw-water-cooling' | 'toilet-intake' | 'toilet-discharge' | 'sink-drain' | 'shower-drain' | 'cockpit-drain' | 'deck-drain' | 'bilge-discharge' | 'wash-down' | 'generator-cooling' | 'air-conditioning' | 'exhaust' | 'fuel-feed' | 'fuel-return' | 'fuel-fill' | 'fuel-vent' | 'fresh-water' | 'hot-water' | 'coolant' | 'gas' | 'other'>;
-    /** What it is marked or plainly made for */
-    readonly 'class': Word<'unmarked' | 'water' | 'sanitation' | 'wet-exhaust' | 'fuel-a1' | 'fuel-a2' | 'fuel-b1' | 'fuel-b2' | 'gas' | 'coolant' | 'clear-pvc' | 'ribbed-pvc'>;
-    /** What stiffens its wall */
-    readonly 'reinforcement': Word<'none' | 'textile' | 'wire'>;
-    /** Marking as read */
-    readonly 'marking': Text;
-    /** Whether cracks reach the cord */
-    readonly 'cracked-to-cord': Word<'yes' | 'no'>;
-    /** Whether it lies in the sun */
-    readonly 'sun-exposed': Word<'yes' | 'no'>;
-    /** How it is led */
-    readonly 'bends': Text;
-    /** Clamps at each end, unless a joint says otherwise */
-    readonly 'clamps': Quantity;
-    /** Kind of clamp at its ends */
-    readonly 'clamp-type': Word<'worm' | 'bolt' | 'spring' | 'swaged'>;
-    /** Metal of its clamps */
-    readonly 'clamp-material': MaterialValue;
-    /** Condition of its clamps */
-    readonly 'clamp-condition': Word<'sound' | 'rusty' | 'cracked' | 'broken' | 'loose'>;
-    /** Width of the clamps' bands */
-    readonly 'clamp-band': Quantity;
-    /** Range the clamps are made for */
-    readonly 'clamp-range': Quantity;
-    /** What a cut hose leaked in 2-1/2 minutes, by its maker */
-    readonly 'leak-when-cut': Quantity;
 }
 
 /** Stepped hose. A molded hose of two bores, which joins tails of two diameters. */
@@ -616,18 +1436,6 @@ export interface VentedLoopFacts extends FittingFacts {
     readonly 'vent-works': Word<'yes' | 'no'>;
 }
 
-/** Appliance. What a run serves or ends in. */
-export interface ApplianceFacts extends FittingFacts {
-    /** Outside diameter of its hose connection */
-    readonly 'port': Quantity;
-    /** Height of its rim above the waterline */
-    readonly 'rim-above-waterline': Quantity;
-    /** Depth of its rim below the waterline */
-    readonly 'rim-below-waterline': Quantity;
-    /** Whether it works */
-    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
-}
-
 /** Toilet. A marine toilet. */
 export interface ToiletFacts extends ApplianceFacts {
     /** How it is worked */
@@ -657,13 +1465,315 @@ export interface AirConditionerFacts extends ApplianceFacts {
 }
 
 /** Wash-down pump. Pumps raw water on deck. */
-export interface WashDownPumpFacts extends ApplianceFacts {
+export interface WashDownPumpFacts extends PumpFacts {
+}
+
+/** Propeller shaft. Carries the propeller. */
+export interface ShaftFacts extends ComponentFacts {
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Run-out */
+    readonly 'run-out': Quantity;
+    /** Whether it is pitted */
+    readonly 'pitted': Word<'yes' | 'no'>;
+}
+
+/** Coupling. Joins gearbox and shaft. */
+export interface CouplingFacts extends ComponentFacts {
+    /** Difference of the gap around its faces */
+    readonly 'gap': Quantity;
+    /** Diameter of its faces */
+    readonly 'diameter': Quantity;
+}
+
+/** Shaft seal. Keeps the sea out where the shaft leaves the hull. */
+export interface ShaftSealFacts extends FittingFacts {
+    /** Drops a minute at rest */
+    readonly 'drips-at-rest': Quantity;
+    /** Drops a minute under way */
+    readonly 'drips-under-way': Quantity;
+    /** Whether it runs hot */
+    readonly 'runs-hot': Word<'yes' | 'no'>;
+    /** Term that the maker sets for its rubber */
+    readonly 'makers-term': Quantity;
+    /** Whether its rubber is cracked */
+    readonly 'cracked': Word<'yes' | 'no'>;
+}
+
+/** Packed gland. A stuffing box with greased packing; a few drops a minute under way keep it cool. */
+export interface PackedGlandFacts extends ShaftSealFacts {
+}
+
+/** Face seal. A seal with a rubber bellows and two faces. */
+export interface FaceSealFacts extends ShaftSealFacts {
+}
+
+/** Lip seal. A seal with rubber lips on the shaft. */
+export interface LipSealFacts extends ShaftSealFacts {
+}
+
+/** Stern bearing. Carries the shaft at the propeller. */
+export interface SternBearingFacts extends ComponentFacts {
+    /** Clearance, measured */
+    readonly 'clearance': Quantity;
+    /** Diameter of the shaft in it */
+    readonly 'shaft-diameter': Quantity;
+    /** Limit that the maker sets */
+    readonly 'makers-limit': Quantity;
+}
+
+/** Propeller. The propeller. */
+export interface PropellerFacts extends ComponentFacts {
+    /** Blades */
+    readonly 'blades': Quantity;
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Pitch */
+    readonly 'pitch': Quantity;
+    /** Gap from tip to hull */
+    readonly 'tip-gap': Quantity;
+    /** Color of the bare metal when scraped */
+    readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
+}
+
+/** Saildrive. A drive leg through the bottom. */
+export interface SaildriveFacts extends ComponentFacts {
+    /** When its diaphragm was fitted */
+    readonly 'seal-fitted': DateValue;
+    /** Whether its oil is milky */
+    readonly 'oil-milky': Word<'yes' | 'no'>;
+    /** Paint on the leg */
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
+    /** Whether a barrier coat lies under the paint */
+    readonly 'barrier-coat': Word<'yes' | 'no'>;
+}
+
+/** Outdrive. A drive leg on the transom. */
+export interface OutdriveFacts extends ComponentFacts {
+    /** When its bellows were fitted */
+    readonly 'bellows-fitted': DateValue;
+    /** Whether its oil is milky */
+    readonly 'oil-milky': Word<'yes' | 'no'>;
+    /** Paint on the leg */
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
+    /** Whether a barrier coat lies under the paint */
+    readonly 'barrier-coat': Word<'yes' | 'no'>;
+}
+
+/** Steering. From wheel or tiller to rudder. */
+export interface SteeringFacts extends ComponentFacts {
+    /** Turns from lock to lock */
+    readonly 'turns': Quantity;
+    /** Play at the wheel */
+    readonly 'play': Quantity;
+    /** Emergency tiller */
+    readonly 'emergency-tiller': Word<'fits' | 'does-not-fit' | 'none' | 'not-tried'>;
+}
+
+/** Spar. A mast, boom or other spar. */
+export interface SparFacts extends ComponentFacts {
+    /** How it is stepped */
+    readonly 'stepped': Word<'keel' | 'deck' | 'unstepped'>;
+    /** Whether a crack was seen */
+    readonly 'cracked': Word<'yes' | 'no'>;
+    /** Corrosion seen */
+    readonly 'corrosion': Text;
+}
+
+/** Mast. A mast. */
+export interface MastFacts extends SparFacts {
+    /** How it was inspected */
+    readonly 'inspected': Word<'from-deck' | 'climbed' | 'unstepped'>;
+}
+
+/** Boom. A boom. */
+export interface BoomFacts extends SparFacts {
+}
+
+/** Standing rigging wire. A shroud or stay. */
+export interface WireFacts extends ComponentFacts {
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** How it is built */
+    readonly 'build': Word<'one-by-nineteen' | 'rod' | 'synthetic' | 'galvanized'>;
+    /** Broken strands */
+    readonly 'broken-strands': Quantity;
+    /** State of its terminals */
+    readonly 'terminal': Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
+    /** When a rigger last reported on it */
+    readonly 'rigger-report': DateValue;
+    /** Tension as a share of its breaking load */
+    readonly 'tension': Quantity;
+}
+
+/** Shroud. A wire to the side. */
+export interface ShroudFacts extends WireFacts {
+}
+
+/** Stay. A wire fore or aft. */
+export interface StayFacts extends WireFacts {
+}
+
+/** Chainplate. Ties a shroud or stay to the hull. */
+export interface ChainplateFacts extends ComponentFacts {
+    /** When it was last drawn */
+    readonly 'drawn': DateValue;
+    /** Whether it moves */
+    readonly 'moves': Word<'yes' | 'no'>;
+    /** Whether water comes in at it */
+    readonly 'weeps': Word<'yes' | 'no'>;
+}
+
+/** Turnbuckle. Tensions a wire. */
+export interface TurnbuckleFacts extends ComponentFacts {
+    /** Whether it is pinned */
+    readonly 'pinned': Word<'yes' | 'no'>;
+}
+
+/** Halyard. Hoists a sail. */
+export interface HalyardFacts extends ComponentFacts {
+}
+
+/** Furler. Rolls a headsail. */
+export interface FurlerFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Sail. A sail. */
+export interface SailFacts extends ComponentFacts {
+    /** Whether it was hoisted for the survey */
+    readonly 'hoisted': Word<'yes' | 'no'>;
+}
+
+/** Winch. A winch. */
+export interface WinchFacts extends ComponentFacts {
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Tank. A tank. */
+export interface TankFacts extends ApplianceFacts {
+    /** Capacity */
+    readonly 'capacity': Quantity;
+    /** How far it moves when pushed */
+    readonly 'moves': Quantity;
+    /** Whether its bottom could be seen */
+    readonly 'bottom-seen': Word<'yes' | 'no'>;
+    /** Pressure it was tested with */
+    readonly 'tested': Quantity;
+}
+
+/** Fuel tank. Holds fuel. */
+export interface FuelTankFacts extends TankFacts {
+    /** Fuel */
+    readonly 'fuel': Word<'diesel' | 'gasoline'>;
+    /** Whether it carries its label */
+    readonly 'labeled': Word<'yes' | 'no'>;
+    /** Whether water stands on its top */
+    readonly 'water-on-top': Word<'yes' | 'no'>;
+    /** From fill to tank to ground */
+    readonly 'bond-resistance': Quantity;
+}
+
+/** Water tank. Holds fresh water. */
+export interface WaterTankFacts extends TankFacts {
+}
+
+/** Water heater. Heats fresh water. */
+export interface WaterHeaterFacts extends ApplianceFacts {
+    /** Its relief valve */
+    readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
+}
+
+/** Fuel filter. Filters fuel and parts it from water. */
+export interface FuelFilterFacts extends FittingFacts {
+    /** What its bowl is */
+    readonly 'bowl': Word<'metal' | 'plastic' | 'heat-shielded'>;
+}
+
+/** Fuel fill. Where fuel is filled in. */
+export interface FuelFillFacts extends FittingFacts {
+}
+
+/** Fuel vent. Lets air out of the tank. */
+export interface FuelVentFacts extends FittingFacts {
+    /** Whether it has a flame screen */
+    readonly 'flame-screen': Word<'yes' | 'no'>;
 }
 
 /** The facts of each kind, by its id. */
 export interface KindFacts {
     readonly 'component': ComponentFacts;
     readonly 'fitting': FittingFacts;
+    readonly 'appliance': ApplianceFacts;
+    readonly 'pump': PumpFacts;
+    readonly 'bilge-pump': BilgePumpFacts;
+    readonly 'manual-bilge-pump': ManualBilgePumpFacts;
+    readonly 'float-switch': FloatSwitchFacts;
+    readonly 'bilge-alarm': BilgeAlarmFacts;
+    readonly 'deck': DeckFacts;
+    readonly 'hatch': HatchFacts;
+    readonly 'portlight': PortlightFacts;
+    readonly 'cockpit': CockpitFacts;
+    readonly 'stanchion': StanchionFacts;
+    readonly 'lifeline': LifelineFacts;
+    readonly 'ladder': LadderFacts;
+    readonly 'anchor': AnchorFacts;
+    readonly 'chain': ChainFacts;
+    readonly 'rode': RodeFacts;
+    readonly 'windlass': WindlassFacts;
+    readonly 'cleat': CleatFacts;
+    readonly 'davit': DavitFacts;
+    readonly 'battery': BatteryFacts;
+    readonly 'battery-switch': BatterySwitchFacts;
+    readonly 'fuse': FuseFacts;
+    readonly 'breaker': BreakerFacts;
+    readonly 'conductor': ConductorFacts;
+    readonly 'panel': PanelFacts;
+    readonly 'charger': ChargerFacts;
+    readonly 'alternator': AlternatorFacts;
+    readonly 'inverter': InverterFacts;
+    readonly 'solar-panel': SolarPanelFacts;
+    readonly 'shore-inlet': ShoreInletFacts;
+    readonly 'shore-cord': ShoreCordFacts;
+    readonly 'leakage-breaker': LeakageBreakerFacts;
+    readonly 'outlet': OutletFacts;
+    readonly 'galvanic-isolator': GalvanicIsolatorFacts;
+    readonly 'engine': EngineFacts;
+    readonly 'main-engine': MainEngineFacts;
+    readonly 'generator': GeneratorFacts;
+    readonly 'gearbox': GearboxFacts;
+    readonly 'engine-mount': EngineMountFacts;
+    readonly 'coolant': CoolantFacts;
+    readonly 'raw-water-pump': RawWaterPumpFacts;
+    readonly 'heat-exchanger': HeatExchangerFacts;
+    readonly 'keel-cooler': KeelCoolerFacts;
+    readonly 'exhaust-riser': ExhaustRiserFacts;
+    readonly 'hose': HoseFacts;
+    readonly 'exhaust-hose': ExhaustHoseFacts;
+    readonly 'muffler': MufflerFacts;
+    readonly 'extinguisher': ExtinguisherFacts;
+    readonly 'fixed-extinguisher': FixedExtinguisherFacts;
+    readonly 'fire-blanket': FireBlanketFacts;
+    readonly 'smoke-alarm': SmokeAlarmFacts;
+    readonly 'co-alarm': CoAlarmFacts;
+    readonly 'gas-alarm': GasAlarmFacts;
+    readonly 'escape': EscapeFacts;
+    readonly 'lifejacket': LifejacketFacts;
+    readonly 'throwable': ThrowableFacts;
+    readonly 'liferaft': LiferaftFacts;
+    readonly 'hydrostatic-release': HydrostaticReleaseFacts;
+    readonly 'distress-signal': DistressSignalFacts;
+    readonly 'beacon': BeaconFacts;
+    readonly 'harness': HarnessFacts;
+    readonly 'first-aid': FirstAidFacts;
+    readonly 'navigation-light': NavigationLightFacts;
+    readonly 'sound-device': SoundDeviceFacts;
+    readonly 'compass': CompassFacts;
+    readonly 'vhf': VhfFacts;
+    readonly 'instrument': InstrumentFacts;
+    readonly 'placard': PlacardFacts;
     readonly 'survey': SurveyFacts;
     readonly 'vessel': VesselFacts;
     readonly 'run': RunFacts;
@@ -677,6 +1787,35 @@ export interface KindFacts {
     readonly 'firm': FirmFacts;
     readonly 'material': MaterialFacts;
     readonly 'standard': StandardFacts;
+    readonly 'gas-locker': GasLockerFacts;
+    readonly 'gas-cylinder': GasCylinderFacts;
+    readonly 'regulator': RegulatorFacts;
+    readonly 'gas-hose': GasHoseFacts;
+    readonly 'gas-valve': GasValveFacts;
+    readonly 'gas-test': GasTestFacts;
+    readonly 'stove': StoveFacts;
+    readonly 'heater': HeaterFacts;
+    readonly 'refrigeration': RefrigerationFacts;
+    readonly 'hull-shell': HullShellFacts;
+    readonly 'plate': PlateFacts;
+    readonly 'plank': PlankFacts;
+    readonly 'frame': FrameFacts;
+    readonly 'stringer': StringerFacts;
+    readonly 'floor': FloorFacts;
+    readonly 'bulkhead': BulkheadFacts;
+    readonly 'transom': TransomFacts;
+    readonly 'keel': KeelFacts;
+    readonly 'keel-bolt': KeelBoltFacts;
+    readonly 'hull-deck-joint': HullDeckJointFacts;
+    readonly 'blister': BlisterFacts;
+    readonly 'rudder': RudderFacts;
+    readonly 'anode': AnodeFacts;
+    readonly 'bonding': BondingFacts;
+    readonly 'impressed-current': ImpressedCurrentFacts;
+    readonly 'strut': StrutFacts;
+    readonly 'trim-tab': TrimTabFacts;
+    readonly 'bow-thruster': BowThrusterFacts;
+    readonly 'hull-potential': HullPotentialFacts;
     readonly 'hull-opening': HullOpeningFacts;
     readonly 'through-hull': ThroughHullFacts;
     readonly 'scupper': ScupperFacts;
@@ -686,7 +1825,6 @@ export interface KindFacts {
     readonly 'valve': ValveFacts;
     readonly 'seacock': SeacockFacts;
     readonly 'check-valve': CheckValveFacts;
-    readonly 'hose': HoseFacts;
     readonly 'stepped-hose': SteppedHoseFacts;
     readonly 'pipe': PipeFacts;
     readonly 'hose-tail': HoseTailFacts;
@@ -702,13 +1840,42 @@ export interface KindFacts {
     readonly 'welded-doubler': WeldedDoublerFacts;
     readonly 'strainer': StrainerFacts;
     readonly 'vented-loop': VentedLoopFacts;
-    readonly 'appliance': ApplianceFacts;
     readonly 'toilet': ToiletFacts;
     readonly 'sink': SinkFacts;
     readonly 'shower': ShowerFacts;
     readonly 'holding-tank': HoldingTankFacts;
     readonly 'air-conditioner': AirConditionerFacts;
     readonly 'wash-down-pump': WashDownPumpFacts;
+    readonly 'shaft': ShaftFacts;
+    readonly 'coupling': CouplingFacts;
+    readonly 'shaft-seal': ShaftSealFacts;
+    readonly 'packed-gland': PackedGlandFacts;
+    readonly 'face-seal': FaceSealFacts;
+    readonly 'lip-seal': LipSealFacts;
+    readonly 'stern-bearing': SternBearingFacts;
+    readonly 'propeller': PropellerFacts;
+    readonly 'saildrive': SaildriveFacts;
+    readonly 'outdrive': OutdriveFacts;
+    readonly 'steering': SteeringFacts;
+    readonly 'spar': SparFacts;
+    readonly 'mast': MastFacts;
+    readonly 'boom': BoomFacts;
+    readonly 'wire': WireFacts;
+    readonly 'shroud': ShroudFacts;
+    readonly 'stay': StayFacts;
+    readonly 'chainplate': ChainplateFacts;
+    readonly 'turnbuckle': TurnbuckleFacts;
+    readonly 'halyard': HalyardFacts;
+    readonly 'furler': FurlerFacts;
+    readonly 'sail': SailFacts;
+    readonly 'winch': WinchFacts;
+    readonly 'tank': TankFacts;
+    readonly 'fuel-tank': FuelTankFacts;
+    readonly 'water-tank': WaterTankFacts;
+    readonly 'water-heater': WaterHeaterFacts;
+    readonly 'fuel-filter': FuelFilterFacts;
+    readonly 'fuel-fill': FuelFillFacts;
+    readonly 'fuel-vent': FuelVentFacts;
 }
 
 export type KindName = keyof KindFacts;
@@ -718,7 +1885,10 @@ export type FactsOf<K extends KindName> = KindFacts[K];
 export interface AnyFacts {
     readonly 'above-waterline': Quantity;
     readonly 'access': Text;
+    readonly 'acid': Word<'yes' | 'no'>;
+    readonly 'acidity': Quantity;
     readonly 'active-potential': Quantity;
+    readonly 'added': Word<'concentrate' | 'premix' | 'water'>;
     readonly 'address': Text;
     readonly 'adjusted': Quantity;
     readonly 'air-draft': Quantity;
@@ -727,22 +1897,42 @@ export interface AnyFacts {
     readonly 'answers': CheckRef;
     readonly 'area-ratio': Quantity;
     readonly 'asking': Quantity;
-    readonly 'backing': Word<'bonded-block' | 'loose-block' | 'none'>;
+    readonly 'automatic': Word<'yes' | 'no'>;
+    readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'> | Word<'bonded-block' | 'loose-block' | 'none'>;
     readonly 'ballast': Quantity;
+    readonly 'barrier-coat': Word<'yes' | 'no'>;
+    readonly 'base-moves': Word<'yes' | 'no'>;
     readonly 'basis': Word<'seen' | 'stated' | 'measured' | 'operated'> | Text;
+    readonly 'battery-expires': DateValue;
     readonly 'beam': Quantity;
+    readonly 'bearing-clearance': Quantity;
     readonly 'because': Text;
+    readonly 'bellows-fitted': DateValue;
     readonly 'below-heeled-waterline': Word<'yes' | 'no'>;
     readonly 'below-waterline': Quantity;
     readonly 'bends': Text;
+    readonly 'blades': Quantity;
     readonly 'blank-aboard': Word<'yes' | 'no'>;
     readonly 'body': Word<'metal' | 'plastic' | 'glass-bowl'>;
+    readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
+    readonly 'bond-resistance': Quantity;
     readonly 'bonded': Word<'yes' | 'no'>;
     readonly 'bore': Quantity;
+    readonly 'bottom-seen': Word<'yes' | 'no'>;
+    readonly 'bowl': Word<'metal' | 'plastic' | 'heat-shielded'>;
+    readonly 'broken': Quantity | Word<'yes' | 'no'>;
+    readonly 'broken-strands': Quantity;
+    readonly 'browned': Word<'yes' | 'no'>;
+    readonly 'build': Word<'one-by-nineteen' | 'rod' | 'synthetic' | 'galvanized'>;
     readonly 'builder': Text;
     readonly 'built': Quantity;
     readonly 'calibration': Text;
+    readonly 'cap-pressure': Quantity;
     readonly 'capacity': Quantity;
+    readonly 'capacity-measured': Quantity;
+    readonly 'cell': Word<'silver-chloride' | 'copper-sulfate' | 'zinc'>;
+    readonly 'changed': DateValue;
+    readonly 'chemistry': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
     readonly 'cites': Citation;
     readonly 'clamp-band': Quantity;
     readonly 'clamp-condition': Word<'sound' | 'rusty' | 'cracked' | 'broken' | 'loose'>;
@@ -750,9 +1940,13 @@ export interface AnyFacts {
     readonly 'clamp-range': Quantity;
     readonly 'clamp-type': Word<'worm' | 'bolt' | 'spring' | 'swaged'>;
     readonly 'clamps': Quantity;
-    readonly 'class': Word<'copper-alloy' | 'nickel-alloy' | 'stainless' | 'iron-or-steel' | 'aluminum' | 'zinc-anode' | 'magnesium-anode' | 'titanium' | 'carbon' | 'lead' | 'tin' | 'metal' | 'plastic' | 'reinforced-plastic' | 'rubber' | 'wood' | 'laminate' | 'other'> | Word<'unmarked' | 'water' | 'sanitation' | 'wet-exhaust' | 'fuel-a1' | 'fuel-a2' | 'fuel-b1' | 'fuel-b2' | 'gas' | 'coolant' | 'clear-pvc' | 'ribbed-pvc'>;
+    readonly 'class': Word<'unmarked' | 'water' | 'sanitation' | 'wet-exhaust' | 'fuel-a1' | 'fuel-a2' | 'fuel-b1' | 'fuel-b2' | 'gas' | 'coolant' | 'clear-pvc' | 'ribbed-pvc'> | Word<'copper-alloy' | 'nickel-alloy' | 'stainless' | 'iron-or-steel' | 'aluminum' | 'zinc-anode' | 'magnesium-anode' | 'titanium' | 'carbon' | 'lead' | 'tin' | 'metal' | 'plastic' | 'reinforced-plastic' | 'rubber' | 'wood' | 'laminate' | 'other'>;
+    readonly 'clear-opening': Text;
+    readonly 'clearance': Quantity;
     readonly 'client': Text;
     readonly 'closure': Word<'open' | 'capped' | 'blanked' | 'glassed-over' | 'welded' | 'plug-in-hose' | 'valve-shut'>;
+    readonly 'coated': Word<'yes' | 'no'>;
+    readonly 'code': Text;
     readonly 'coldest-expected': Quantity;
     readonly 'columns': Text;
     readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen'> | Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'>;
@@ -760,106 +1954,223 @@ export interface AnyFacts {
     readonly 'conducts': Word<'yes' | 'no'>;
     readonly 'construction': Text;
     readonly 'contains': Word<'salt-water' | 'fresh-water' | 'brackish-water' | 'fuel' | 'gas' | 'exhaust' | 'coolant' | 'air'>;
+    readonly 'contents': Quantity;
+    readonly 'core': MaterialValue;
+    readonly 'corrosion': Text;
     readonly 'cost': Quantity;
+    readonly 'covers': Quantity;
     readonly 'cracked': Word<'yes' | 'no'>;
     readonly 'cracked-to-cord': Word<'yes' | 'no'>;
+    readonly 'crazed': Word<'yes' | 'no'>;
     readonly 'credentials': Text;
+    readonly 'current': Quantity;
+    readonly 'cylinders': Quantity;
+    readonly 'dash-rotation': Quantity;
+    readonly 'day': Word<'yes' | 'no'>;
     readonly 'deck-material': MaterialValue;
+    readonly 'density': Quantity;
+    readonly 'depth': Quantity;
     readonly 'design-category': Word<'a' | 'b' | 'c' | 'd'>;
     readonly 'designer': Text;
+    readonly 'deviation-card': Word<'yes' | 'no'>;
+    readonly 'device': Word<'horn' | 'whistle' | 'bell'>;
     readonly 'dezincification-resistant': Word<'yes' | 'no'>;
+    readonly 'diameter': Quantity;
     readonly 'displacement': Quantity;
+    readonly 'disposable': Word<'yes' | 'no'>;
+    readonly 'distance': Quantity;
+    readonly 'distance-to-opening': Quantity;
     readonly 'draft': Quantity;
+    readonly 'drain-bore': Quantity;
     readonly 'drain-plug': Word<'yes' | 'no'>;
+    readonly 'drains': Quantity;
+    readonly 'drawn': Quantity | DateValue;
+    readonly 'drips-at-rest': Quantity;
+    readonly 'drips-under-way': Quantity;
     readonly 'drive': Word<'manual' | 'electric' | 'vacuum'>;
+    readonly 'duration': Quantity;
+    readonly 'earth-resistance': Quantity;
     readonly 'edition': Text;
     readonly 'effective': DateValue;
     readonly 'email': Text;
+    readonly 'emergency-tiller': Word<'fits' | 'does-not-fit' | 'none' | 'not-tried'>;
+    readonly 'end-pressure': Quantity;
     readonly 'ends': Quantity;
     readonly 'engaged': DateValue;
     readonly 'engines': Quantity;
+    readonly 'expires': DateValue;
     readonly 'exposed-area': Quantity;
     readonly 'fee-basis': Text;
     readonly 'female-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
     readonly 'fitted': DateValue;
     readonly 'flag': Text;
+    readonly 'flame-failure': Word<'yes' | 'no'>;
+    readonly 'flame-screen': Word<'yes' | 'no'>;
     readonly 'flange': Word<'yes' | 'no'>;
     readonly 'flanged': Word<'yes' | 'no'>;
     readonly 'floodable-volume': Quantity;
     readonly 'flow': Quantity;
+    readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
     readonly 'follows': Text;
-    readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric' | 'none'>;
+    readonly 'freeze-point': Quantity;
+    readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'diesel' | 'gasoline'>;
+    readonly 'gap': Quantity;
+    readonly 'gauge': Quantity | Word<'in-range' | 'out-of-range' | 'none'>;
+    readonly 'gear': Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
+    readonly 'glycol': Quantity;
+    readonly 'glycol-kind': Word<'ethylene' | 'propylene' | 'mixed' | 'unknown'>;
     readonly 'gross-tonnage': Quantity;
     readonly 'handle': Word<'fitted' | 'gone' | 'tied'>;
+    readonly 'height': Quantity;
     readonly 'high': Quantity;
+    readonly 'hoisted': Word<'yes' | 'no'>;
+    readonly 'hours': Quantity;
+    readonly 'hours-lain': Quantity;
     readonly 'hull-material': MaterialValue;
     readonly 'hull-number': Text;
     readonly 'hull-thickness': Quantity;
+    readonly 'identity-number': Text;
+    readonly 'impeller-fitted': DateValue;
+    readonly 'in-engine-space': Word<'yes' | 'no'>;
     readonly 'in-use': Word<'yes' | 'no'>;
-    readonly 'instrument': Text;
+    readonly 'inhibitor': Word<'plain' | 'organic' | 'hybrid' | 'unknown'>;
+    readonly 'injection-above-waterline': Quantity;
+    readonly 'inlet-above-waterline': Quantity;
+    readonly 'inspected': Word<'from-deck' | 'climbed' | 'unstepped'>;
+    readonly 'instrument': Word<'hydrometer' | 'refractometer' | 'strip' | 'stated'> | Text;
     readonly 'insulated': Word<'yes' | 'no'>;
+    readonly 'insulation': Quantity;
     readonly 'intended-use': Text;
+    readonly 'isolated': Word<'yes' | 'no'>;
     readonly 'issue': Quantity;
     readonly 'issued': DateValue;
+    readonly 'joint-gap': Quantity;
+    readonly 'labeled': Word<'yes' | 'no'>;
+    readonly 'layup': Text;
     readonly 'leak-when-cut': Quantity;
+    readonly 'leakage': Quantity;
     readonly 'leaks': Word<'yes' | 'no'>;
+    readonly 'left': Quantity;
     readonly 'length': Quantity;
     readonly 'length-on-deck': Quantity;
     readonly 'length-overall': Quantity;
     readonly 'length-waterline': Quantity;
     readonly 'lid-above-waterline': Quantity;
+    readonly 'lift': Quantity;
+    readonly 'light': Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor'>;
+    readonly 'limit': Quantity;
     readonly 'limits': Text;
+    readonly 'link-now': Quantity;
+    readonly 'link-original': Quantity;
     readonly 'listed': Word<'yes' | 'no'>;
+    readonly 'load': Quantity;
+    readonly 'looped': Word<'yes' | 'no'>;
     readonly 'low': Quantity;
     readonly 'made': DateValue;
     readonly 'maker': Text;
+    readonly 'maker-high': Quantity;
+    readonly 'maker-low': Quantity;
+    readonly 'makers-limit': Quantity;
+    readonly 'makers-term': Quantity;
     readonly 'male-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
     readonly 'marking': Text;
+    readonly 'mass': Quantity;
     readonly 'material': MaterialValue;
     readonly 'measures': Word<'moisture' | 'percussion' | 'thickness' | 'potential' | 'trial' | 'temperature' | 'pressure' | 'other'>;
     readonly 'metal': MaterialValue;
     readonly 'method': Text;
     readonly 'model': Text;
     readonly 'model-year': Quantity;
+    readonly 'moisture': Text | Quantity;
+    readonly 'months-to-haul-out': Quantity;
+    readonly 'movement': Quantity;
+    readonly 'moves': Word<'yes' | 'no'> | Quantity;
     readonly 'net-tonnage': Quantity;
+    readonly 'night': Word<'yes' | 'no'>;
     readonly 'no-discharge-waters': Word<'yes' | 'no'>;
     readonly 'official-number': Text;
+    readonly 'offshore': Word<'yes' | 'no'>;
+    readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'not-seen'>;
+    readonly 'oil-milky': Word<'yes' | 'no'>;
+    readonly 'open-to-hull': Word<'yes' | 'no'>;
+    readonly 'opened': DateValue;
     readonly 'openings-blanked': Quantity;
     readonly 'openings-inside': Quantity;
     readonly 'openings-outside': Quantity;
     readonly 'operator': Text;
     readonly 'opinion': Quantity;
+    readonly 'original-mass': Quantity;
+    readonly 'original-thickness': Quantity;
+    readonly 'outlet-above-waterline': Quantity;
+    readonly 'output': Quantity;
     readonly 'outside-diameter': Quantity;
+    readonly 'own-potential': Quantity;
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
     readonly 'particulars': Text;
-    readonly 'pattern': Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'>;
+    readonly 'pattern': Text | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'>;
+    readonly 'penetrations-sealed': Word<'yes' | 'no'>;
+    readonly 'percussion': Text;
     readonly 'persons': Quantity;
     readonly 'photos': Text;
+    readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
+    readonly 'pinned': Word<'yes' | 'no'>;
+    readonly 'pit-depth': Quantity;
+    readonly 'pitch': Quantity;
+    readonly 'pitted': Word<'yes' | 'no'>;
     readonly 'place': Text;
-    readonly 'port': Text | Quantity;
+    readonly 'play': Quantity;
+    readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
+    readonly 'port': Quantity | Text;
     readonly 'position': Word<'open' | 'shut'>;
     readonly 'potential': Quantity;
+    readonly 'potential-dc-off': Quantity;
+    readonly 'potential-dc-on': Quantity;
+    readonly 'potential-shore-in': Quantity;
+    readonly 'potential-shore-out': Quantity;
     readonly 'present': Text;
+    readonly 'present-mass': Quantity;
+    readonly 'protects': ComponentRef;
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
     readonly 'purpose': Text;
     readonly 'push-test': Quantity;
     readonly 'quantity': Quantity;
+    readonly 'range': Quantity;
+    readonly 'rated-flow': Quantity;
+    readonly 'rated-power': Quantity;
+    readonly 'rated-rotation': Quantity;
+    readonly 'rating': Quantity | Word<'b-5' | 'b-10' | 'b-20' | 'b-i' | 'b-ii' | 'other'>;
+    readonly 'ratio': Quantity;
+    readonly 'reach-below-waterline': Quantity;
+    readonly 'reached-rotation': Quantity;
+    readonly 'real-flow': Quantity;
     readonly 'reason-for-urgency': Text;
     readonly 'recommend': Text;
     readonly 'reference': Quantity;
+    readonly 'registered': Word<'yes' | 'no'>;
     readonly 'registration': Text;
     readonly 'reinforced': Word<'yes' | 'no'>;
     readonly 'reinforcement': Word<'none' | 'textile' | 'wire'>;
     readonly 'related': Text;
+    readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
     readonly 'remarks': Text;
+    readonly 'replace-by': DateValue;
     readonly 'replacement': Quantity;
+    readonly 'requalified': DateValue;
     readonly 'requested-for': Text;
+    readonly 'resistance': Quantity;
+    readonly 'rest-voltage': Quantity;
+    readonly 'restraint': Word<'strap' | 'box' | 'clamp' | 'none'>;
     readonly 'reviewer': PersonRef;
+    readonly 'rigger-report': DateValue;
     readonly 'rim-above-waterline': Quantity;
     readonly 'rim-below-waterline': Quantity;
     readonly 'role': Text;
+    readonly 'run-out': Quantity;
+    readonly 'runs-hot': Word<'yes' | 'no'>;
     readonly 'scale': Text;
     readonly 'scope': Text;
     readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
+    readonly 'seal-fitted': DateValue;
     readonly 'sealant': Text;
     readonly 'secured': Word<'yes' | 'no'>;
     readonly 'seen': Text;
@@ -867,40 +2178,78 @@ export interface AnyFacts {
     readonly 'series': Text;
     readonly 'serves': ComponentRef;
     readonly 'service': Word<'raw-water-cooling' | 'toilet-intake' | 'toilet-discharge' | 'sink-drain' | 'shower-drain' | 'cockpit-drain' | 'deck-drain' | 'bilge-discharge' | 'wash-down' | 'generator-cooling' | 'air-conditioning' | 'exhaust' | 'fuel-feed' | 'fuel-return' | 'fuel-fill' | 'fuel-vent' | 'fresh-water' | 'hot-water' | 'coolant' | 'gas' | 'other'>;
+    readonly 'service-due': DateValue;
+    readonly 'serviced': DateValue;
+    readonly 'set-point': Quantity;
+    readonly 'shaft-diameter': Quantity;
+    readonly 'sheathed': Word<'yes' | 'no'>;
     readonly 'shuts-off': Word<'yes' | 'no'>;
     readonly 'side': Word<'port' | 'starboard' | 'centerline' | 'both'>;
+    readonly 'signal': Word<'red-hand' | 'red-parachute' | 'red-meteor' | 'orange-smoke' | 'flag' | 'electric-light'>;
+    readonly 'sill-above-waterline': Quantity;
+    readonly 'sill-height': Quantity;
+    readonly 'sistered': Quantity;
     readonly 'size': Quantity;
+    readonly 'sizes': Text;
     readonly 'sold': Quantity;
     readonly 'sold-on': DateValue;
+    readonly 'sole-area': Quantity;
     readonly 'source': Text;
+    readonly 'spacing': Quantity;
     readonly 'spigot': Quantity;
     readonly 'standing': Word<'law' | 'voluntary' | 'practice'>;
     readonly 'standpipe': Word<'yes' | 'no'>;
     readonly 'standpipe-above-waterline': Quantity;
+    readonly 'start-pressure': Quantity;
     readonly 'state': Word<'ashore' | 'afloat'>;
     readonly 'statement': Text;
+    readonly 'stepped': Word<'keel' | 'deck' | 'unstepped'>;
+    readonly 'stock-diameter': Quantity;
+    readonly 'stops-engine': Word<'yes' | 'no'>;
+    readonly 'strike-marks': Word<'yes' | 'no'>;
     readonly 'sun-exposed': Word<'yes' | 'no'>;
     readonly 'surveyor': PersonRef;
+    readonly 'tabbing': Word<'sound' | 'parted' | 'not-seen'>;
     readonly 'tail-length': Quantity;
     readonly 'taken': DateValue;
     readonly 'telephone': Text;
+    readonly 'temperature': Quantity;
+    readonly 'temperature-rise': Text;
+    readonly 'tension': Quantity;
+    readonly 'terminal': Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
+    readonly 'terminals-covered': Word<'yes' | 'no'>;
+    readonly 'tested': Quantity;
+    readonly 'text': Text;
+    readonly 'thickness': Quantity;
     readonly 'thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
+    readonly 'tip-gap': Quantity;
+    readonly 'tip-play': Quantity;
     readonly 'tools': Text;
     readonly 'top-above-heeled-waterline': Quantity;
     readonly 'top-above-waterline': Quantity;
     readonly 'treatment': Word<'none' | 'type-i' | 'type-ii' | 'type-iii'>;
     readonly 'trial': Text;
+    readonly 'trip-current': Quantity;
+    readonly 'tunnel-anode-left': Quantity;
+    readonly 'turns': Quantity;
     readonly 'turns-engaged': Quantity;
     readonly 'type': Word<'motor-yacht' | 'sailing-yacht' | 'catamaran' | 'trimaran' | 'steel-vessel' | 'aluminum-workboat' | 'wooden-classic' | 'houseboat' | 'rigid-inflatable' | 'gasoline-cruiser'>;
     readonly 'urgency': Word<'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days' | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only'>;
     readonly 'vent-bore': Quantity;
+    readonly 'vent-outlet-above-waterline': Quantity;
     readonly 'vent-works': Word<'yes' | 'no'>;
+    readonly 'voltage': Quantity;
+    readonly 'volume': Quantity;
     readonly 'water': Word<'salt' | 'brackish' | 'fresh'>;
+    readonly 'water-on-top': Word<'yes' | 'no'>;
+    readonly 'watertight': Word<'yes' | 'no'>;
+    readonly 'wear': Word<'foam' | 'inflatable'>;
     readonly 'weather': Text;
     readonly 'website': Text;
     readonly 'weeps': Word<'yes' | 'no'>;
     readonly 'weight': Quantity;
+    readonly 'wet-core': Word<'yes' | 'no'>;
     readonly 'wetted': Word<'yes' | 'no'>;
-    readonly 'works': Word<'free' | 'stiff' | 'seized' | 'not-tried'> | Word<'yes' | 'no' | 'not-tried'>;
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'> | Word<'free' | 'stiff' | 'seized' | 'not-tried'>;
     readonly 'zinc': Quantity;
 }

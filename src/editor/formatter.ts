@@ -1,0 +1,302 @@
+/**
+ * Lays a file out. Only the blanks between tokens change, never a token, a comment or the author's line breaks, so
+ * half-typed text can be formatted too: what the lexer does not know is left as it stands.
+ */
+import { EmptyFileSystem, type LangiumDocument, type Lexer } from 'langium';
+import type { Formatter } from 'langium/lsp';
+import type { Range, TextEdit } from 'vscode-languageserver-types';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { IToken } from 'chevrotain';
+import { createGarboardServices } from '../language/services.js';
+import { endOf, Reader, startOf, type Role } from './roles.js';
+
+const indentUnit = '    ';
+/** What the lexer passes over between tokens. */
+const blank = /[ \t\r\n\u00a0\ufeff]/;
+
+interface Item {
+    readonly start: number;
+    readonly end: number;
+    readonly kind: 'token' | 'line-comment' | 'block-comment' | 'raw';
+    /** The token's type, or its own text where the lexer knows none. */
+    readonly type: string;
+    readonly role?: Role;
+    /** Open blocks before it; a closing brace counts as outside the block it closes. */
+    readonly depth: number;
+    /** The block it stands in, to tell groups of facts apart. */
+    readonly block: number;
+}
+
+/** A change of the blanks between two tokens. */
+export interface Respacing {
+    readonly start: number;
+    readonly end: number;
+    readonly text: string;
+}
+
+let ownLexer: Lexer | undefined;
+
+/** The text in the layout Garboard keeps. */
+export function formatText(text: string, lexer: Lexer = ownLexer ??= createGarboardServices(EmptyFileSystem).language.parser.Lexer): string {
+    let result = '';
+    let at = 0;
+    for (const { start, end, text: blanks } of respace(text, lexer)) {
+        result += text.slice(at, start) + blanks;
+        at = end;
+    }
+    return result + text.slice(at);
+}
+
+/** The changes that lay a text out, in order. */
+export function respace(text: string, lexer: Lexer): Respacing[] {
+    const items = itemsOf(text, lexer);
+    const newline = /\r?\n/.exec(text)?.[0] ?? '\n';
+    const breaks = breaksOf(items, text);
+    const values = alignments(items, breaks, text);
+    const changes: Respacing[] = [];
+    const change = (start: number, end: number, blanks: string) => {
+        if (text.slice(start, end) !== blanks) {
+            changes.push({ start, end, text: blanks });
+        }
+    };
+    const first = items[0];
+    const last = items.at(-1);
+    const begin = text.charCodeAt(0) === 0xfeff ? 1 : 0;
+    if (!first || !last) {
+        change(begin, text.length, '');
+        return changes;
+    }
+    change(begin, first.start, '');
+    for (let i = 1; i < items.length; i++) {
+        const previous = items[i - 1];
+        const item = items[i];
+        if (!previous || !item) {
+            continue;
+        }
+        const lines = breaks[i] ?? 0;
+        const blanks = lines > 0 ? newline.repeat(lines) + indentUnit.repeat(item.depth + (continues(items, i) ? 1 : 0))
+            : values.get(i) ?? between(previous, item, text, (breaks[i + 1] ?? 1) > 0);
+        change(previous.end, item.start, blanks);
+    }
+    change(last.end, text.length, newline);
+    return changes;
+}
+
+/** Tokens, comments and what the lexer passed over, in order of the text. */
+function itemsOf(text: string, lexer: Lexer): Item[] {
+    const { tokens, hidden } = lexer.tokenize(text);
+    const items: Item[] = [];
+    const reader = new Reader();
+    const blocks = [0];
+    let opened = 0;
+    let at = 0;
+    let comment = 0;
+    const here = () => ({ depth: blocks.length - 1, block: blocks.at(-1) ?? 0 });
+    const rawUntil = (end: number) => {
+        while (at < end) {
+            while (at < end && blank.test(text.charAt(at))) {
+                at++;
+            }
+            const start = at;
+            while (at < end && !blank.test(text.charAt(at))) {
+                at++;
+            }
+            if (at > start) {
+                items.push({ start, end: at, kind: 'raw', type: 'raw', ...here() });
+            }
+        }
+    };
+    const commentsUntil = (end: number) => {
+        for (let token = hidden[comment]; token && startOf(token) < end; token = hidden[++comment]) {
+            rawUntil(startOf(token));
+            const isLine = token.tokenType.name === 'LINE_COMMENT';
+            const written = isLine ? token.image.replace(/[ \t\r\u00a0\ufeff]+$/, '') : token.image;
+            items.push({ start: startOf(token), end: startOf(token) + written.length, kind: isLine ? 'line-comment' : 'block-comment', type: 'comment', ...here() });
+            at = endOf(token);
+        }
+    };
+    for (let i = 0; i < tokens.length; i++) {
+        const token: IToken | undefined = tokens[i];
+        if (!token) {
+            continue;
+        }
+        const role = reader.read(token, tokens[i + 1]);
+        const type = token.tokenType.name;
+        if (type === '}' && blocks.length > 1) {
+            if (!token.isInsertedInRecovery) {
+                commentsUntil(startOf(token));
+                rawUntil(startOf(token));
+            }
+            blocks.pop();
+        }
+        if (token.isInsertedInRecovery) {
+            continue;
+        }
+        commentsUntil(startOf(token));
+        rawUntil(startOf(token));
+        items.push({ start: startOf(token), end: endOf(token), kind: 'token', type, role, ...here() });
+        at = endOf(token);
+        if (type === '{') {
+            blocks.push(++opened);
+        }
+    }
+    commentsUntil(text.length);
+    rawUntil(text.length);
+    return items;
+}
+
+/** Line breaks before each item: the author's, at most one blank line; an opening brace joins the line above. */
+function breaksOf(items: readonly Item[], text: string): number[] {
+    return items.map((item, i) => {
+        const previous = items[i - 1];
+        if (!previous) {
+            return 0;
+        }
+        const gap = text.slice(previous.end, item.start);
+        let lines = 0;
+        for (let at = gap.indexOf('\n'); at !== -1; at = gap.indexOf('\n', at + 1)) {
+            lines++;
+        }
+        // After a figure a brace may decide where the figure ends; it stays where it is.
+        if (item.type === '{' && previous.kind === 'token' && previous.type !== 'FIGURE' && previous.type !== '{' && previous.type !== '}') {
+            return 0;
+        }
+        return Math.min(lines, 2);
+    });
+}
+
+const goOnAfter = new Set([',', '->', ':', 'on', 'is', 'because', '(']);
+const goOnWith = new Set(['->', ',', 'because', 'on', ')', ':']);
+
+/** Whether the line an item begins goes on with the statement of the line above. */
+function continues(items: readonly Item[], index: number): boolean {
+    const item = items[index];
+    let before = index - 1;
+    while (items[before] && items[before]?.kind !== 'token') {
+        before--;
+    }
+    const previous = items[before];
+    if (!item || previous?.kind !== 'token' || item.type === '}') {
+        return false;
+    }
+    if (item.kind === 'token' && goOnWith.has(item.type)) {
+        return true;
+    }
+    if (!goOnAfter.has(previous.type)) {
+        return false;
+    }
+    // A property left without its value does not draw in what follows.
+    return !(item.role?.name === 'property' || item.role?.name === 'keyword') || previous.type === '(';
+}
+
+/** Blanks between two items of one line. */
+function between(previous: Item, item: Item, text: string, endsLine: boolean): string {
+    if (previous.kind === 'raw' || item.kind === 'raw') {
+        return item.start > previous.end ? ' ' : '';
+    }
+    if (item.kind === 'line-comment' || (item.kind === 'block-comment' && endsLine)) {
+        return '  ';
+    }
+    if (item.kind === 'block-comment' || previous.kind === 'block-comment') {
+        return ' ';
+    }
+    const { type } = item;
+    if (type === ',' || type === ':' || type === ')' || previous.type === '(' || (type === '(' && previous.type === 'ID') || (previous.type === '{' && type === '}')) {
+        return '';
+    }
+    if (previous.type !== '{' && beginsFact(item)) {
+        return '  ';
+    }
+    return ' ';
+}
+
+function beginsFact({ role }: Item): boolean {
+    return role !== undefined && ((role.name === 'property' && !role.declares) || role.name === 'argument' || role.name === 'half-typed'
+        || (role.name === 'keyword' && role.frame.holds === 'members' && ['note', 'photo', 'takes', 'row', 'adjust', 'attended', 'unseen', 'absent', 'comparable'].includes(role.token.image)));
+}
+
+/**
+ * Blanks before the values of lines that hold one fact, where the author aligned them: facts of one block with no
+ * blank line between are aligned together as soon as one of them is.
+ */
+function alignments(items: readonly Item[], breaks: readonly number[], text: string): Map<number, string> {
+    const aligned = new Map<number, string>();
+    const groups = new Map<number, { value: number; width: number; wide: boolean }[]>();
+    const settle = (block: number) => {
+        const group = groups.get(block) ?? [];
+        groups.delete(block);
+        if (group.some(line => line.wide)) {
+            const width = Math.max(...group.map(line => line.width));
+            group.forEach(line => aligned.set(line.value, ' '.repeat(width - line.width + 1)));
+        }
+    };
+    for (let i = 0; i < items.length; i++) {
+        const item = items[i];
+        if (!item || (i > 0 && (breaks[i] ?? 0) === 0)) {
+            continue;
+        }
+        if ((breaks[i] ?? 0) > 1) {
+            settle(item.block);
+        }
+        const colon = items[i + 1];
+        const value = items[i + 2];
+        if (item.role?.name !== 'property' || item.role.declares || colon?.type !== ':' || value?.kind !== 'token' || (breaks[i + 1] ?? 0) > 0 || (breaks[i + 2] ?? 0) > 0) {
+            continue;
+        }
+        let end = i + 3;
+        let isAlone = true;
+        while (end < items.length && (breaks[end] ?? 0) === 0) {
+            const other = items[end];
+            isAlone &&= !other || !beginsFact(other) || other.block !== item.block;
+            end++;
+        }
+        if (isAlone) {
+            const line = { value: i + 2, width: item.end - item.start, wide: value.start - colon.end > 1 };
+            const group = groups.get(item.block);
+            if (group) {
+                group.push(line);
+            } else {
+                groups.set(item.block, [line]);
+            }
+        }
+    }
+    [...groups.keys()].forEach(settle);
+    return aligned;
+}
+
+export class SurveyFormatter implements Formatter {
+    constructor(private readonly lexer: () => Lexer) {}
+
+    get formatOnTypeOptions(): { firstTriggerCharacter: string } {
+        return { firstTriggerCharacter: '}' };
+    }
+
+    formatDocument(document: LangiumDocument): TextEdit[] {
+        return this.edits(document.textDocument, 0, Number.MAX_SAFE_INTEGER);
+    }
+
+    formatDocumentRange(document: LangiumDocument, { range }: { readonly range: Range }): TextEdit[] {
+        const { textDocument } = document;
+        const from = textDocument.offsetAt({ line: range.start.line, character: 0 });
+        // A range that ends at the start of a line does not take that line in.
+        const lastLine = range.end.character === 0 && range.end.line > range.start.line ? range.end.line - 1 : range.end.line;
+        return this.edits(textDocument, from, lineEnd(textDocument, lastLine));
+    }
+
+    /** A closing brace just typed takes its place; the rest of the line is left to its author. */
+    formatDocumentOnType(document: LangiumDocument, { position }: { readonly position: Range['start'] }): TextEdit[] {
+        const { textDocument } = document;
+        const from = textDocument.offsetAt({ line: position.line, character: 0 });
+        return this.edits(textDocument, from, textDocument.offsetAt(position) - 1);
+    }
+
+    private edits(textDocument: TextDocument, from: number, to: number): TextEdit[] {
+        return respace(textDocument.getText(), this.lexer()).filter(({ start, end }) => end >= from && start <= to).map(({ start, end, text }) => ({
+            range: { start: textDocument.positionAt(start), end: textDocument.positionAt(end) }, newText: text,
+        }));
+    }
+}
+
+function lineEnd(textDocument: TextDocument, line: number): number {
+    return textDocument.offsetAt({ line: line + 1, character: 0 }) - (line + 1 < textDocument.lineCount ? 1 : 0);
+}
