@@ -99,7 +99,7 @@ const tachometer = () => {
     const needle = turned(-218 + 11.6 * 16, 800, 560, `${shape('M800 550 L1110 560 L800 572 Z', color.orange, '')}`);
     return `${box(0, 0, 1600, 1200, '#8e7a5f')}${[180, 520, 830].map(y => box(0, y, 1600, 6, '#75634b')).join('')}${disc(800, 560, 430, color.steelLight)}${disc(800, 560, 390, '#23292d')}`
         + `${Array.from({ length: 17 }, (_, i) => tick(i)).join('')}${words(800, 740, 40, 'rpm x 100', `fill="${color.white}" text-anchor="middle"`)}${needle}${disc(800, 560, 36, color.steelDark)}`
-        + `${part(1180, 880, 330, 170, '#d8d4c6', 16)}${part(1210, 905, 270, 90, '#b5c4ae', 6)}${words(1345, 972, 66, '2 780', 'text-anchor="middle" font-family="DejaVu Sans Mono, monospace"')}${words(1345, 1033, 28, 'hand tachometer', 'text-anchor="middle"')}`;
+        + `${part(1180, 880, 330, 170, '#d8d4c6', 16)}${part(1210, 905, 270, 90, '#b5c4ae', 6)}${words(1345, 972, 66, '2780', 'text-anchor="middle" font-family="DejaVu Sans Mono, monospace"')}${words(1345, 1033, 28, 'hand tachometer', 'text-anchor="middle"')}`;
 };
 
 const gland = () => `${inside(1200, 1600)}${shape('M0 0 H1200 V360 Q600 250 0 420 Z', color.grp)}${shape('M0 1240 Q600 1130 1200 1290 V1600 H0 Z', color.grpEdge, '')}${shape('M120 1400 Q600 1330 1080 1420 L1080 1530 L120 1530 Z', color.water, 'opacity=".8"')}`
@@ -134,7 +134,7 @@ const gasHose = () => `${inside(1600, 1200)}${part(90, 360, 420, 760, 'url(#whit
 
 const extinguisher = () => `${box(0, 0, 1200, 1600, '#b9a27f')}${[300, 700, 1100].map(y => box(0, y, 1200, 6, '#9c8765')).join('')}${part(380, 420, 420, 960, 'url(#red-side)', 90)}${part(500, 310, 180, 130, '#2f3437', 16)}${shape('M430 250 L800 220 L810 262 L700 300 L500 300 Z', '#3c4246')}${stroke('M500 330 C330 330 320 520 350 640', 42, '#2f3437')}`
     + `${disc(640, 380, 58, color.paper)}${stroke('M612 392 A36 36 0 0 1 668 392', 14, color.green)}${stroke('M640 388 L636 348', 7, ink)}${part(430, 640, 320, 400, color.paper, 12)}${words(590, 730, 64, 'B-I', 'text-anchor="middle"')}${words(590, 800, 40, 'dry chemical', 'text-anchor="middle"')}${box(460, 850, 260, 5, ink)}${words(590, 930, 52, 'MADE 13', 'text-anchor="middle" font-family="DejaVu Sans Mono, monospace"')}${words(590, 995, 32, 'not rechargeable', 'text-anchor="middle"')}`
-    + `${part(340, 1180, 500, 50, '#33383b', 8)}${label(640, 1330, 'date on the base: 2013', 560, 945)}`;
+    + `${part(340, 1180, 500, 50, '#33383b', 8)}${label(640, 1330, 'marked as made in 2013', 560, 945)}`;
 
 const flares = () => `${box(0, 0, 1200, 1600, '#5f7d86')}${part(110, 180, 980, 1200, color.orange, 60)}${part(160, 260, 880, 1060, '#e6dcc6', 30)}`
     + [0, 1, 2].map(i => { const x = 230 + i * 180; return `${part(x, 380, 120, 760, 'url(#red-side)', 20)}${part(x, 350, 120, 90, color.white, 16)}${part(x + 8, 640, 104, 250, color.paper, 6)}${turned(-90, x + 60, 765, `${words(x - 52, 758, 32, 'HAND FLARE')}${words(x - 52, 800, 30, 'exp. 03-2024', 'font-family="DejaVu Sans Mono, monospace"')}`)}`; }).join('')

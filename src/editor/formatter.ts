@@ -52,7 +52,7 @@ export function respace(text: string, lexer: Lexer): Respacing[] {
     const items = itemsOf(text, lexer);
     const newline = /\r?\n/.exec(text)?.[0] ?? '\n';
     const breaks = breaksOf(items, text);
-    const values = alignments(items, breaks, text);
+    const values = alignments(items, breaks);
     const changes: Respacing[] = [];
     const change = (start: number, end: number, blanks: string) => {
         if (text.slice(start, end) !== blanks) {
@@ -75,7 +75,7 @@ export function respace(text: string, lexer: Lexer): Respacing[] {
         }
         const lines = breaks[i] ?? 0;
         const blanks = lines > 0 ? newline.repeat(lines) + indentUnit.repeat(item.depth + (continues(items, i) ? 1 : 0))
-            : values.get(i) ?? between(previous, item, text, (breaks[i + 1] ?? 1) > 0);
+            : values.get(i) ?? between(previous, item, (breaks[i + 1] ?? 1) > 0);
         change(previous.end, item.start, blanks);
     }
     change(last.end, text.length, newline);
@@ -190,7 +190,7 @@ function continues(items: readonly Item[], index: number): boolean {
 }
 
 /** Blanks between two items of one line. */
-function between(previous: Item, item: Item, text: string, endsLine: boolean): string {
+function between(previous: Item, item: Item, endsLine: boolean): string {
     if (previous.kind === 'raw' || item.kind === 'raw') {
         return item.start > previous.end ? ' ' : '';
     }
@@ -219,7 +219,7 @@ function beginsFact({ role }: Item): boolean {
  * Blanks before the values of lines that hold one fact, where the author aligned them: facts of one block with no
  * blank line between are aligned together as soon as one of them is.
  */
-function alignments(items: readonly Item[], breaks: readonly number[], text: string): Map<number, string> {
+function alignments(items: readonly Item[], breaks: readonly number[]): Map<number, string> {
     const aligned = new Map<number, string>();
     const groups = new Map<number, { value: number; width: number; wide: boolean }[]>();
     const settle = (block: number) => {

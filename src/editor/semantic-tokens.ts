@@ -4,7 +4,7 @@
  */
 import type { LangiumDocument } from 'langium';
 import { AllSemanticTokenModifiers, AllSemanticTokenTypes, SemanticTokensBuilder, type SemanticTokenProvider } from 'langium/lsp';
-import type { SemanticTokens, SemanticTokensDelta, SemanticTokensDeltaParams, SemanticTokensOptions, SemanticTokensParams, SemanticTokensRangeParams } from 'vscode-languageserver';
+import type { SemanticTokens, SemanticTokensDelta, SemanticTokensDeltaParams, SemanticTokensOptions, SemanticTokensRangeParams } from 'vscode-languageserver';
 import type { IToken } from 'chevrotain';
 import type { Vocabulary } from '../record/model.js';
 import { proseRefs, typeOf, viewOf, type View } from './resolve.js';
@@ -136,7 +136,7 @@ export class SurveySemanticTokenProvider implements SemanticTokenProvider {
         return { legend: { tokenTypes: Object.keys(this.tokenTypes), tokenModifiers: Object.keys(this.tokenModifiers) }, full: { delta: true }, range: true };
     }
 
-    semanticHighlight(document: LangiumDocument, _params: SemanticTokensParams): SemanticTokens {
+    semanticHighlight(document: LangiumDocument): SemanticTokens {
         const builder = new SemanticTokensBuilder();
         this.builders.set(document.uri.toString(), builder);
         this.fill(builder, document);
@@ -152,7 +152,7 @@ export class SurveySemanticTokenProvider implements SemanticTokenProvider {
     semanticHighlightDelta(document: LangiumDocument, { previousResultId }: SemanticTokensDeltaParams): SemanticTokens | SemanticTokensDelta {
         const builder = this.builders.get(document.uri.toString());
         if (!builder) {
-            return this.semanticHighlight(document, { textDocument: { uri: document.uri.toString() } });
+            return this.semanticHighlight(document);
         }
         builder.previousResult(previousResultId);
         this.fill(builder, document);

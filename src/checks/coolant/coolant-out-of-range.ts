@@ -3,7 +3,7 @@ import { coolantFreezingK, exchangedVolumeM3, strongestUsefulShare } from '../..
 import { convertTo } from '../../quantities/index.js';
 import { nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Fact, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type ProblemFigure, type Raised, type Severity } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
+import { both, computedBoth } from '../fit/wording.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 
 /** Shares of glycol by volume that engine makers name (published): never under 30 % nor over 60 %; 40 to 60 % advised. */
@@ -160,7 +160,7 @@ function freezingPointsK(coolant: Component): number[] {
     if (share === undefined) {
         return [];
     }
-    const kinds = kind === 'ethylene' || kind === 'propylene' ? [kind] as const : ['ethylene', 'propylene'] as const;
+    const kinds = kind === 'ethylene' || kind === 'propylene' ? [kind] as const : ['ethylene', 'propylene'] as const; // Mixed or unknown: either.
     return kinds.map(k => coolantFreezingK(k, share));
 }
 
@@ -251,33 +251,37 @@ function exchangeText(coolant: Component, target: number): string {
     const added = isWeak ? (recorded === 'premix' ? 0.5 : 1) : 0;
     const exchanged = exchangedVolumeM3({ volumeM3: volume, share: now, targetShare: target, addedShare: added });
     const fill = added === 1 ? 'concentrate' : added === 0 ? 'water' : 'premix of 50 %';
-    return exchanged === undefined ? ` by a full change; ${fill} alone cannot` : ` by draining ${computedBoth(exchanged, 'volume')} and filling with ${fill}`;
+    return exchanged === undefined ? ` by a full change, which ${fill} alone does not spare` : ` by draining ${computedBoth(exchanged, 'volume')} and filling with ${fill}`;
 }
 
 function ageFaults(record: SurveyRecord, coolant: Component<'coolant'>): Fault[] {
-    const inhibitor = wordOf(coolant, 'inhibitor');
-    if (inhibitor === 'mixed') {
+    if (wordOf(coolant, 'glycol-kind') === 'mixed') {
         return [{
-            fact: coolant.facts.get('inhibitor'), severity: 'error', what: 'is of mixed kinds', seen: 'is of mixed kinds', because: 'Mixed kinds of inhibitor may drop out and clog the cooler.',
-            remedy: 'flush the system and fill it with one kind',
+            fact: coolant.facts.get('glycol-kind'), severity: 'error', what: 'is of mixed kinds of glycol', seen: 'is of mixed kinds of glycol',
+            because: 'Mixed kinds read wrongly on every instrument, and their inhibitors may drop out.', remedy: 'flush the system and fill it with one kind',
         }];
     }
-    const years = inhibitor === undefined ? undefined : termYears[inhibitor];
-    const changed = valueOf(coolant, 'changed')?.figure;
-    const today = surveyedOn(record);
-    const age = changed && today ? yearsBetween(changed, today) : undefined;
-    if (years === undefined || age === undefined || age <= years) {
+    const inhibitor = wordOf(coolant, 'inhibitor');
+    const term = inhibitor === undefined ? undefined : termYears[inhibitor];
+    const age = yearsSinceChange(record, coolant);
+    if (term === undefined || age === undefined || age <= term) {
         return [];
     }
     return [{
-        fact: coolant.facts.get('changed'), severity: 'error', what: `was last changed ${changed?.written ?? ''}, ${Math.floor(age * 10) / 10} years before the survey, past its usual term of ${years} years`,
-        seen: `was last changed {${coolant.id}.changed}, past its usual term of ${years} years`, because: 'Inhibitors are used up with time, and the engine then rusts from inside.',
-        remedy: 'renew it', figures: { age: { value: age, unit: 'year' }, term: { value: years, unit: 'year' } },
+        fact: coolant.facts.get('changed'), severity: 'error', what: `was last changed in ${coolant.facts.get('changed')?.written ?? ''}, more than ${term} years before the survey, the usual term of ${inhibitor ?? ''} inhibitors`,
+        seen: `was last changed {${coolant.id}.changed}, past the usual term of ${term} years for ${inhibitor ?? ''} inhibitors`, because: 'Inhibitors are used up with time, and the engine then rusts from inside.',
+        remedy: 'renew it', figures: { age: { value: age, unit: 'year' }, term: { value: term, unit: 'year' } },
     }];
 }
 
-/** Usual terms by kind of inhibitor (practice). */
-const termYears: Readonly<Record<string, number>> = { plain: 2, conventional: 2, organic: 5, hybrid: 5 };
+function yearsSinceChange(record: SurveyRecord, coolant: Component<'coolant'>): number | undefined {
+    const changed = valueOf(coolant, 'changed')?.figure;
+    const today = surveyedOn(record);
+    return changed && today ? yearsBetween(changed, today) : undefined;
+}
+
+/** Usual terms by kind of inhibitor, years (practice). */
+const termYears: Readonly<Record<string, number>> = { plain: 2, organic: 5 };
 
 function problem(coolant: Component, faults: readonly Fault[]): Raised {
     const isFrost = faults.some(fault => fault.isFrost);
@@ -289,13 +293,13 @@ function problem(coolant: Component, faults: readonly Fault[]): Raised {
         components: [coolant],
         at: faults[0]?.fact?.span ?? coolant.idSpan,
         severity,
-        message: `${nameOf(coolant)} ${listed(faults.map(fault => fault.what))}. ${because[0] ?? ''} ${sentence(remedy)}`,
+        message: `${nameOf(coolant)} ${faults.map(fault => fault.what).join('; it ')}. ${because[0] ?? ''} ${sentence(remedy)}`,
         figures: Object.assign({}, ...faults.map(fault => fault.figures ?? {})) as Record<string, ProblemFigure>,
         corrections: faults.flatMap(fault => fault.corrections ?? []),
         draft: {
             title: isFrost ? `Coolant ${coolant.id} is not proof against the frost expected` : `Coolant ${coolant.id} is out of range`,
             ...(isFrost ? { urgency: 'within-days' as const, days: 30 } : { urgency: 'in-upkeep' as const }),
-            seen: `Coolant ${coolant.id} ${listed(faults.map(fault => fault.seen))}.`,
+            seen: `Coolant ${coolant.id} ${faults.map(fault => fault.seen).join('; it ')}.`,
             because: because.join(' '),
             recommend: `For coolant ${coolant.id}: ${remedy}.`,
         },
@@ -306,7 +310,7 @@ function sentence(text: string): string {
     return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 
-function ask(record: SurveyRecord, coolant: Component): Raised | undefined {
+function ask(record: SurveyRecord, coolant: Component<'coolant'>): Raised | undefined {
     const coldest = coldestExpected(record);
     const recorded = quantityOf(coolant, 'freeze-point');
     if (recorded && !coldest) {
@@ -321,6 +325,15 @@ function ask(record: SurveyRecord, coolant: Component): Raised | undefined {
         return {
             components: [coolant], at: glycol.span, severity: 'hint',
             message: `${nameOf(coolant)} of ${glycol.written} freezes at about ${points.map(temperatureBoth).join(' as ethylene glycol and ')} as propylene glycol, and ${both(coldest.quantity)} is expected; record glycol-kind to tell whether that is enough.`,
+        };
+    }
+    const age = yearsSinceChange(record, coolant);
+    const changed = coolant.facts.get('changed');
+    const inhibitor = wordOf(coolant, 'inhibitor');
+    if (changed && age !== undefined && age > 2 && (inhibitor === undefined || inhibitor === 'unknown')) {
+        return {
+            components: [coolant], at: changed.span, severity: 'hint',
+            message: `${nameOf(coolant)} was last changed in ${changed.written}; record its inhibitor to tell whether it is past its term, 2 years plain or 5 organic.`,
         };
     }
     return undefined;

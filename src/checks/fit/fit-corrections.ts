@@ -6,6 +6,10 @@ import type { Diameter } from './hose-ends.js';
 /** Units in which a diameter is typed by hand, in metres. */
 const unitsM: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, in: 0.0254 };
 
+/** Sizes of hose and tail aboard small craft, m: a reading outside them is not offered. */
+const smallest = 0.003;
+const largest = 0.2;
+
 /** The value of a fact with one diameter put in place of the one recorded. */
 function valueWith(diameter: Diameter, written: string): string {
     return diameter.fact.values.map((value, index) => index === diameter.index || value.type !== 'quantity' ? written : value.figure.written).join(', ');
@@ -25,6 +29,6 @@ export function inAnotherUnit(diameter: Diameter, joint: Joint, suits: (m: numbe
         return [];
     }
     return Object.entries(unitsM)
-        .filter(([unit, factor]) => unit !== recordedUnit && suits(value * factor))
+        .filter(([unit, factor]) => unit !== recordedUnit && value * factor >= smallest && value * factor <= largest && suits(value * factor))
         .map(([unit]) => setDiameter(`Read ${written} as ${value} ${unit}`, diameter, joint, `${value} ${unit}`));
 }

@@ -79,8 +79,9 @@ run R1: SV1 -> H1
 function shownAge(record: SurveyRecord, hose: Component, shows: string, made: DateFigure | undefined, years: number | undefined): Raised {
     const runs = runsOf(record, hose);
     const isFuel = runs.some(run => isFuelHose(run, hose));
+    const isGas = wordOf(hose, 'class') === 'gas' || runs.some(run => serviceOf(run, hose) === 'gas');
     const isGone = flagOf(hose, 'cracked-to-cord') ?? (shows === 'perished' || shows === 'cracked');
-    const urgency: Urgency = isFuel ? 'before-use' : isBelowWaterline(record, hose) && isGone ? floodCritical(record)
+    const urgency: Urgency = isFuel || isGas ? 'before-use' : isBelowWaterline(record, hose) && isGone ? floodCritical(record)
         : runs.some(run => serviceOf(run, hose) === 'exhaust') ? 'before-departure' : isBelowWaterline(record, hose) ? 'next-haul-out' : 'in-upkeep';
     const isSoftOnly = shows === 'soft';
     const shown = flagOf(hose, 'cracked-to-cord') ? 'cracked-to-cord' : 'condition';
@@ -95,7 +96,7 @@ function shownAge(record: SurveyRecord, hose: Component, shows: string, made: Da
             title: `Hose ${hose.id} is ${shows}`,
             urgency,
             seen: `Hose ${hose.id} is ${shown === 'condition' ? `{${hose.id}.condition}` : shows}${made ? `; it is marked as made {${hose.id}.made}` : ''}.`,
-            because: isFuel ? 'A fuel hose in this state may leak fuel into the hull.' : 'A hose in this state has lost its strength and may fail without further warning.',
+            because: isFuel ? 'A fuel hose in this state may leak fuel into the hull.' : isGas ? 'A gas hose in this state may leak gas, which gathers in the bilge.' : 'A hose in this state has lost its strength and may fail without further warning.',
             recommend: `Renew hose ${hose.id} with hose marked for its service.`,
         },
     };
@@ -106,12 +107,12 @@ function oldByDate(hose: Component, made: DateFigure, years: number, limit: numb
         components: [hose],
         at: hose.facts.get('made')?.span ?? hose.idSpan,
         severity: 'warning',
-        message: `${nameOf(hose)} was made in ${made.written} and is ${Math.floor(years)} years old, where renewal after ${limit} is usual practice. Hose ages from the inside; plan its renewal.`,
+        message: `${nameOf(hose)} was made in ${made.written} more than ${Math.floor(years)} years before the survey; renewal after ${limit} years is usual practice. Hose ages from the inside; plan its renewal.`,
         figures: { age: { value: years, unit: 'year' }, limit: { value: limit, unit: 'year' } },
         draft: {
             title: `Hose ${hose.id} is old`,
             urgency: 'in-upkeep',
-            seen: `Hose ${hose.id} was made {${hose.id}.made}, ${Math.floor(years)} years before the survey; no fault was seen in it.`,
+            seen: `Hose ${hose.id} was made {${hose.id}.made}, more than ${Math.floor(years)} years before the survey; no fault was seen in it.`,
             because: `Hose ages from the inside; renewal after about ${limit} years is usual practice.`,
             recommend: `Renew hose ${hose.id} with hose marked for its service.`,
         },

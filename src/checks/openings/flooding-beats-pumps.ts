@@ -1,0 +1,116 @@
+/** The largest hose below the waterline admits more than the pumps move, and nothing tells of it. */
+import { nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { timeToFillS } from '../../trade/orifice-inflow.js';
+import { computedBoth } from '../fit/wording.js';
+import { defineCheck, type Correction, type Raised } from '../contract.js';
+import { depthM, inflowOf, pathsFrom, plumbedOpenings, pumpsAboard, type Inflow, type Path, type Pumps } from './paths.js';
+
+export const floodingBeatsPumps = defineCheck({
+    id: 'flooding-beats-pumps',
+    group: 'openings',
+    severity: 'error',
+    title: 'The largest hose admits more than the pumps move',
+    why: 'It tells how long there is: without an alarm nobody knows before the sole is afloat.',
+    needs: ['hull openings: below-waterline, size or bore, their runs', 'bilge pumps: rated-flow or real-flow, works', 'bilge alarm: works', 'vessel: floodable-volume, for the time to the cabin sole'],
+    computes: 'Q = C (π/4) d² √(2 g h), C 0.6, for the narrowest bore of each run that holds a hose; the largest Q against the sum of the power pumps (real flow, else half the rating). A fault where Q is greater and no high-water alarm works. Minutes = volume ÷ (Q − pumps).',
+    sources: [
+        { text: 'inflow through a sharp-edged opening; tables in circulation use a coefficient of 1', provenance: 'computed' },
+        { text: 'a pump moves about half the figure on its box', provenance: 'published' },
+    ],
+    limits: ['One hose at a time; no water yet inside; the hose parts at the valve.', 'Half the rating is a rule of thumb: record real-flow from the maker’s curve at this lift.', 'Without a recorded power pump nothing is compared.', 'Hand pumps are left out: they need a hand.'],
+    examples: [{
+        name: 'one small pump and no alarm',
+        bad: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 3 ft }
+seacock SC1 { metal: gunmetal  pattern: flanged-seacock }
+hose H1 { bore: 25 mm }
+sink S1
+run R1: TH1 -> SC1 -> H1 -> S1
+bilge-pump BP1 { rated-flow: 1000 gph  works: yes }
+`,
+        fixed: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 3 ft }
+seacock SC1 { metal: gunmetal  pattern: flanged-seacock }
+hose H1 { bore: 25 mm }
+sink S1
+run R1: TH1 -> SC1 -> H1 -> S1
+bilge-pump BP1 { rated-flow: 1000 gph  works: yes }
+bilge-alarm BA1 { works: yes }
+`,
+        correction: 'Record a high-water alarm that works',
+    }],
+    silent: [
+        { name: 'pumps that keep up', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> SC1 -> H1 -> S1\nbilge-pump BP1 { rated-flow: 2500 gph  works: yes }\n' },
+        { name: 'capped', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nrun R1: TH1 -> SC1 -> H1 -> capped\nbilge-pump BP1 { rated-flow: 500 gph  works: yes }\n' },
+        { name: 'no pump recorded', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> SC1 -> H1 -> S1\n' },
+    ],
+    run(record, raise) {
+        if (ofKind(record, 'bilge-pump').length === 0) {
+            return;
+        }
+        const alarms = ofKind(record, 'bilge-alarm');
+        if (alarms.some(alarm => wordOf(alarm, 'works') === 'yes')) {
+            return;
+        }
+        const worst = worstPath(record);
+        if (!worst) {
+            return;
+        }
+        const pumps = pumpsAboard(record);
+        if (worst.inflow.flowM3s <= pumps.flowM3s) {
+            return;
+        }
+        const [unknown] = pumps.unknown;
+        const [alarm] = alarms;
+        if (unknown) {
+            raise({ components: [unknown], at: unknown.idSpan, severity: 'hint', message: `Record rated-flow or real-flow of ${nameOf(unknown)} to tell whether the pumps keep up with ${worst.inflow.text} through ${nameOf(worst.path.opening)}.` });
+        } else if (alarm && wordOf(alarm, 'works') === undefined) {
+            raise({ components: [alarm], at: alarm.idSpan, severity: 'hint', message: `Record whether ${nameOf(alarm)} works: the pumps do not keep up with ${worst.inflow.text} through ${nameOf(worst.path.opening)}.` });
+        } else {
+            raise(problem(record, worst, pumps, alarm));
+        }
+    },
+});
+
+interface Worst {
+    readonly path: Path;
+    readonly inflow: Inflow;
+}
+
+function worstPath(record: SurveyRecord): Worst | undefined {
+    let worst: Worst | undefined;
+    for (const opening of plumbedOpenings(record)) {
+        for (const path of depthM(opening) === undefined ? [] : pathsFrom(record, opening)) {
+            const hasHose = path.run?.components.some(c => record.vocabulary.kinds.get(c.kind)?.lineage.includes('hose')) ?? false;
+            const inflow = path.isClosed || !hasHose ? undefined : inflowOf(record, path);
+            if (inflow && inflow.flowM3s > (worst?.inflow.flowM3s ?? 0)) {
+                worst = { path, inflow };
+            }
+        }
+    }
+    return worst;
+}
+
+function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, alarm: Component | undefined): Raised {
+    const { opening } = path;
+    const volumeM3 = record.vessel ? siOf(record.vessel, 'floodable-volume') : undefined;
+    const seconds = volumeM3 === undefined ? undefined : timeToFillS(volumeM3, inflow.flowM3s, pumps.flowM3s);
+    const time = seconds === undefined ? '' : ` The water reaches the cabin sole in about ${Math.max(1, Math.round(seconds / 60))} minutes.`;
+    const moved = pumps.flowM3s === 0 ? 'no power pump works' : `the power pumps move about ${computedBoth(pumps.flowM3s, 'flow')}${pumps.isDerated ? ', taken as half their rating' : ''}`;
+    const first = pumps.pumps[0] ?? opening;
+    const corrections: Correction[] = alarm
+        ? [{ kind: 'set-fact', title: `Record that ${alarm.id} works`, component: alarm, property: 'works', value: 'yes' }]
+        : [{ kind: 'declare', title: 'Record a high-water alarm that works', beside: first, componentKind: 'bilge-alarm', idStem: 'BA', facts: [['works', 'yes']] }];
+    return {
+        components: [opening, ...pumps.pumps], at: opening.idSpan,
+        message: `If the hose of ${nameOf(opening)} fails, it admits ${inflow.text}; ${moved}, and no high-water alarm works.${time} Fit an alarm and pumps that keep up, and tie a plug at each opening.`,
+        figures: { ...inflow.figures, pumps: { value: Math.round(pumps.flowM3s * 60_000 * 10) / 10, unit: 'L/min' }, ...(seconds === undefined ? {} : { minutes: { value: Math.round(seconds / 6) / 10, unit: 'min' } }) },
+        corrections,
+        draft: {
+            title: 'Pumps do not keep up with the largest hose, and no alarm tells of it',
+            urgency: 'within-days', days: 30,
+            seen: `The largest hose below the waterline is on ${opening.title ?? opening.id} (${opening.id}), {${opening.id}.below-waterline} down; ${moved}. No high-water alarm works.`,
+            because: `If that hose fails it admits ${inflow.text}, more than the pumps move.${time}`,
+            recommend: 'Fit a high-water alarm that can be heard ashore, pumps that keep up, and a tapered plug tied at each opening.',
+            cites: [['Good practice']],
+        },
+    };
+}

@@ -1,0 +1,128 @@
+/** The way water takes from an opening of the hull inward: what closes it, how narrow it is, where it ends. */
+import { computedBoth, both } from '../fit/wording.js';
+import { flagOf, isKind, ofKind, siOf, wordOf, type Component, type Quantity, type Run, type SurveyRecord } from '../../record/model.js';
+import { openingBoreM } from '../../record/computed.js';
+import { defaultDischargeCoefficient, inflowM3s } from '../../trade/orifice-inflow.js';
+import { usableFlowM3s } from '../../trade/pump.js';
+import type { ProblemFigure } from '../contract.js';
+
+export interface Path {
+    readonly opening: Component;
+    readonly run?: Run;
+    /** The first part that can shut the water off. */
+    readonly valve?: Component;
+    /** Closed for good or by a cap: nothing flows. */
+    readonly isClosed: boolean;
+    readonly isCapped: boolean;
+}
+
+/** Depth of an opening below the waterline, m; undefined where it is not below or not recorded. */
+export function depthM(opening: Component): number | undefined {
+    const depth = siOf(opening, 'below-waterline');
+    return depth !== undefined && depth > 0 ? depth : undefined;
+}
+
+const closedForGood = new Set(['blanked', 'glassed-over', 'welded']);
+
+export function pathsFrom(record: SurveyRecord, opening: Component): Path[] {
+    const closure = wordOf(opening, 'closure');
+    const runs = record.runs.filter(run => run.components[0] === opening);
+    const path = (run?: Run): Path => {
+        const blank = run?.components.find(c => isKind(record, c, 'blank'));
+        const isCapped = closure === 'capped' || run?.end === 'capped' || (blank !== undefined && isKind(record, blank, 'cap'));
+        const isClosed = isCapped || (closure !== undefined && closedForGood.has(closure)) || run?.end === 'blanked' || blank !== undefined;
+        const valve = run?.components.find(c => isKind(record, c, 'valve') && !isKind(record, c, 'check-valve') && wordOf(c, 'pattern') !== 'check-valve');
+        return { opening, isClosed, isCapped, ...(run ? { run } : {}), ...(valve ? { valve } : {}) };
+    };
+    return runs.length > 0 ? runs.map(path) : [path()];
+}
+
+/** Openings through which the sea could reach the inside: transducers and drain plugs carry no plumbing. */
+export function plumbedOpenings(record: SurveyRecord): Component[] {
+    return ofKind(record, 'hull-opening').filter(c => !isKind(record, c, 'transducer') && !isKind(record, c, 'drain-plug'));
+}
+
+/** The narrowest bore along a path, m, where any is recorded. */
+export function narrowestBoreM(record: SurveyRecord, { opening, run }: Path): number | undefined {
+    const bores: number[] = [];
+    for (const part of run?.components ?? [opening]) {
+        const own = part === opening ? openingBoreM(part) : siOf(part, 'bore') ?? (isKind(record, part, 'valve') ? siOf(part, 'size') : undefined);
+        if (own !== undefined) {
+            bores.push(own);
+        }
+        if (isKind(record, part, 'hose')) {
+            bores.push(...(part.facts.get('ends')?.values ?? []).filter((v): v is Quantity => v.type === 'quantity').map(v => v.si));
+        }
+    }
+    return bores.length > 0 ? Math.min(...bores) : undefined;
+}
+
+export interface Inflow {
+    readonly flowM3s: number;
+    readonly boreM: number;
+    readonly depthM: number;
+    readonly text: string;
+    readonly figures: Readonly<Record<string, ProblemFigure>>;
+}
+
+/** What a path admits if it stands open inside; undefined where bore or depth is not recorded. */
+export function inflowOf(record: SurveyRecord, path: Path): Inflow | undefined {
+    const depth = depthM(path.opening);
+    const boreM = narrowestBoreM(record, path);
+    if (depth === undefined || boreM === undefined) {
+        return undefined;
+    }
+    const flowM3s = inflowM3s({ boreM, depthM: depth });
+    return {
+        flowM3s, boreM, depthM: depth,
+        text: `about ${computedBoth(flowM3s, 'flow')} (narrowest bore ${computedBoth(boreM, 'length')}, coefficient ${defaultDischargeCoefficient})`,
+        figures: {
+            inflow: { value: Math.round(flowM3s * 60_000 * 10) / 10, unit: 'L/min' }, bore: { value: Math.round(boreM * 1e5) / 100, unit: 'mm' },
+            depth: { value: Math.round(depth * 1e4) / 10, unit: 'mm' }, coefficient: { value: defaultDischargeCoefficient, unit: '' },
+        },
+    };
+}
+
+/** ", if its hose fails, admits about 28.6 gpm …" or nothing. */
+export function admits(record: SurveyRecord, path: Path, when: string): string {
+    const inflow = inflowOf(record, path);
+    return inflow ? ` ${when} admits ${inflow.text}.` : '';
+}
+
+export function depthText(opening: Component): string {
+    const value = opening.facts.get('below-waterline')?.values[0];
+    return value?.type === 'quantity' ? `${both(value)} below the waterline` : 'below the waterline';
+}
+
+export interface Pumps {
+    readonly pumps: readonly Component[];
+    readonly flowM3s: number;
+    /** Whether any figure is half a rating, the rule of thumb. */
+    readonly isDerated: boolean;
+    /** Power pumps with neither rating nor real flow. */
+    readonly unknown: readonly Component[];
+}
+
+/** What the power pumps aboard move: the real flow where recorded, else half the rating. Pumps that do not work count nothing. */
+export function pumpsAboard(record: SurveyRecord): Pumps {
+    const pumps = ofKind(record, 'bilge-pump').filter(pump => !isKind(record, pump, 'manual-bilge-pump') && wordOf(pump, 'works') !== 'no');
+    let flow = 0;
+    let isDerated = false;
+    const unknown: Component[] = [];
+    for (const pump of pumps) {
+        const real = siOf(pump, 'real-flow');
+        const rated = siOf(pump, 'rated-flow');
+        if (real === undefined && rated === undefined) {
+            unknown.push(pump);
+        } else {
+            flow += (real ?? usableFlowM3s(rated ?? 0)) * (siOf(pump, 'quantity') ?? 1);
+            isDerated ||= real === undefined;
+        }
+    }
+    return { pumps, flowM3s: flow, isDerated, unknown };
+}
+
+/** Whether an opening or its run is recorded as out of use. */
+export function isOutOfUse({ opening, run }: Path): boolean {
+    return flagOf(opening, 'in-use') === false || (run !== undefined && flagOf(run, 'in-use') === false);
+}

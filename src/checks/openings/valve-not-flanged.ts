@@ -1,0 +1,87 @@
+/** A valve screwed on its through-hull with neither flange nor block to take a blow. */
+import { flagOf, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { openingBoreM } from '../../record/computed.js';
+import { computedBoth } from '../fit/wording.js';
+import { defineCheck, type Raised } from '../contract.js';
+import { depthM, depthText, pathsFrom, plumbedOpenings } from './paths.js';
+
+/** 500 lbf for 30 s at the inboard end: ABYC H-27, read second-hand. */
+const pushN = 2224;
+const largeBoreM = 0.0254;
+const thinHullM = 0.01;
+
+export const valveNotFlanged = defineCheck({
+    id: 'valve-not-flanged',
+    group: 'openings',
+    severity: 'error',
+    title: 'Valve hangs on its through-hull alone',
+    why: 'The assembly should stand 500 lbf (2224 N) sideways for 30 s and still stop water; a valve hanging on a thread may break off under a foot.',
+    needs: ['valve: flanged, or pattern flanged-seacock; push-test', 'hull opening: below-waterline, backing, size or bore, hull-thickness'],
+    computes: 'A fault where a valve below the waterline is recorded as not flanged, or stands on no backing block at a bore of 1 in and more or in a hull under 10 mm, and no push test of 500 lbf is recorded.',
+    sources: [{ text: '500 lbf static for 30 s on the inboard end', standard: 'ABYC H-27', provenance: 'secondary' }, { text: 'block by bore and hull thickness', provenance: 'practice' }],
+    limits: ['Where neither flange nor backing is recorded, nothing is said.'],
+    examples: [{
+        name: 'in-line valve without a flange',
+        bad: `through-hull TH1 { size: 1-1/2 in  metal: gunmetal  below-waterline: 1 ft }
+valve SV1 { size: 1-1/2 in  metal: gunmetal  pattern: ball-valve  flanged: no }
+sink S1
+run R1: TH1 -> SV1 -> S1
+`,
+        fixed: `through-hull TH1 { size: 1-1/2 in  metal: gunmetal  below-waterline: 1 ft }
+valve SV1 { size: 1-1/2 in  metal: gunmetal  pattern: ball-valve  flanged: yes }
+sink S1
+run R1: TH1 -> SV1 -> S1
+`,
+        correction: 'Record SV1 as flanged',
+    }],
+    silent: [
+        { name: 'stood the push test', text: 'through-hull TH1 { size: 1-1/2 in  below-waterline: 1 ft }\nvalve SV1 { pattern: ball-valve  flanged: no  push-test: 500 lbf }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
+        { name: 'above the waterline', text: 'through-hull TH1 { size: 1-1/2 in  above-waterline: 1 ft }\nvalve SV1 { pattern: ball-valve  flanged: no }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
+        { name: 'small bore on thick hull', text: 'through-hull TH1 { size: 3/4 in  below-waterline: 1 ft  backing: none  hull-thickness: 20 mm }\nvalve SV1 { pattern: ball-valve  flanged: yes }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
+    ],
+    run(record, raise) {
+        for (const opening of plumbedOpenings(record)) {
+            if (depthM(opening) === undefined) {
+                continue;
+            }
+            for (const path of pathsFrom(record, opening)) {
+                const { valve } = path;
+                if (!valve || path.isClosed || (siOf(valve, 'push-test') ?? 0) >= pushN - 1) {
+                    continue;
+                }
+                const isFlanged = wordOf(valve, 'pattern') === 'flanged-seacock' || flagOf(valve, 'flanged') === true || flagOf(opening, 'flange') === true;
+                if (flagOf(valve, 'flanged') === false && wordOf(valve, 'pattern') !== 'flanged-seacock') {
+                    raise(problem(record, opening, valve, 'flange'));
+                } else if (wordOf(opening, 'backing') === 'none' && (isLarge(opening) || isThin(opening))) {
+                    raise(problem(record, opening, valve, isFlanged ? 'block' : 'flange'));
+                }
+            }
+        }
+    },
+});
+
+const isLarge = (opening: Component): boolean => (openingBoreM(opening) ?? 0) >= largeBoreM - 1e-6;
+const isThin = (opening: Component): boolean => (siOf(opening, 'hull-thickness') ?? 1) < thinHullM - 1e-6;
+
+function problem(_record: SurveyRecord, opening: Component, valve: Component, lacks: 'flange' | 'block'): Raised {
+    const what = lacks === 'flange' ? `hangs on ${opening.id} by its thread, with no flange` : `stands at ${opening.id} on no backing block`;
+    return {
+        components: [valve, opening],
+        at: valve.facts.get('flanged')?.span ?? opening.facts.get('backing')?.span ?? valve.idSpan,
+        message: `${nameOf(valve)}, ${depthText(opening)}, ${what}. Such a valve should stand ${computedBoth(pushN, 'force')} sideways for 30 s and still stop water; fit a flanged seacock on a bonded block, or record its push test.`,
+        figures: { required: { value: pushN, unit: 'N' } },
+        corrections: [
+            ...(lacks === 'flange' ? [{ kind: 'set-fact', title: `Record ${valve.id} as flanged`, component: valve, property: 'flanged', value: 'yes' } as const]
+                : [{ kind: 'set-fact', title: `Record a bonded block at ${opening.id}`, component: opening, property: 'backing', value: 'bonded-block' } as const]),
+            { kind: 'set-fact', title: `Record that ${valve.id} stood a push of 500 lbf`, component: valve, property: 'push-test', value: '500 lbf' },
+        ],
+        draft: {
+            title: `${valve.title ?? valve.id} ${lacks === 'flange' ? 'has no flange' : 'has no backing block'}`,
+            urgency: 'next-haul-out',
+            seen: `${valve.title ?? 'The valve'} (${valve.id}) ${what}.`,
+            because: 'A valve that hangs on a thread may break off when it is stepped on or struck; the assembly should stand 500 lbf (2224 N) for 30 s.',
+            recommend: 'Fit a flanged seacock on a bonded block.',
+            cites: [['ABYC H-27']],
+        },
+    };
+}
