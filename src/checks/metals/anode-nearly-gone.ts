@@ -1,0 +1,91 @@
+/** An anode that is half gone, will not last to the next haul-out, or has not gone at all. */
+import { nameOf, ofKind, siOf, type Component, type DateFigure } from '../../record/model.js';
+import { anodeLeftAfter } from '../../trade/anode.js';
+import { surveyedOn, yearsBetween } from '../hoses/age.js';
+import { defineCheck, type Raised } from '../contract.js';
+import { lies } from '../lies.js';
+import { anodeShareLeft } from './contacts.js';
+
+const renewAt = 0.5;
+const leastAtHaulOut = 0.2;
+
+export const anodeNearlyGone = defineCheck({
+    id: 'anode-nearly-gone',
+    group: 'metals',
+    severity: 'error',
+    title: 'Anode is nearly gone',
+    why: 'Protection ends without a sign.',
+    needs: ['anode: left, or original-mass and present-mass', 'fitted and months-to-haul-out, for how long it lasts'],
+    computes: 'Left = present ÷ original mass, or as recorded. A fault under 50 %, or where left − (100 − left) ÷ months fitted × months ahead is under 20 %. Advice where nothing has gone after 12 months: its contact is poor.',
+    sources: [{ text: 'renewed at half', provenance: 'practice' }, { text: 'rate of loss so far goes on', provenance: 'computed' }],
+    limits: ['The rate so far is taken to go on; another berth changes it.', 'What is left by eye is a guess.'],
+    examples: [{
+        name: 'under half',
+        bad: 'anode A1 "Shaft anode" { metal: zinc  left: 35 % }\n',
+        fixed: 'anode A1 "Shaft anode" { metal: zinc  left: 100 % }\n',
+        correction: 'Record A1 as renewed',
+    }, {
+        name: 'by mass',
+        bad: 'anode A1 { metal: zinc  original-mass: 1.2 kg  present-mass: 0.5 kg }\n',
+        fixed: 'anode A1 { metal: zinc  original-mass: 1.2 kg  present-mass: 1.2 kg }\n',
+        correction: 'Record A1 as renewed',
+    }],
+    silent: [
+        { name: 'more than half left', text: 'anode A1 { metal: zinc  left: 60 % }\n' },
+        { name: 'nothing recorded of its state', text: 'anode A1 { metal: zinc }\n' },
+    ],
+    run(record, raise) {
+        for (const anode of ofKind(record, 'anode')) {
+            const left = anodeShareLeft(anode);
+            if (left === undefined) {
+                continue;
+            }
+            const fitted = anode.facts.get('fitted')?.values[0];
+            const on = surveyedOn(record);
+            const months = fitted?.type === 'date' && on ? monthsBetween(fitted.figure, on) : undefined;
+            const ahead = siOf(anode, 'months-to-haul-out');
+            const then = months !== undefined && months > 0 && ahead !== undefined ? anodeLeftAfter(left, months, ahead) : undefined;
+            const urgency = lies(record) === 'ashore' ? 'before-launch' : 'next-haul-out';
+            if (left < renewAt - 1e-9) {
+                raise(problem(anode, left, `${percent(left)} of it is left, under ${percent(renewAt)}`, urgency));
+            } else if (then !== undefined && then < leastAtHaulOut) {
+                raise(problem(anode, left, `${percent(left)} is left after ${Math.round(months ?? 0)} months; at that rate about ${percent(then)} will be left at the next haul-out in ${ahead ?? 0} months`, urgency));
+            } else if (left > 0.995 && months !== undefined && months >= 12) {
+                raise({
+                    components: [anode], severity: 'warning', at: anode.facts.get('left')?.span ?? anode.idSpan,
+                    message: `${nameOf(anode)} has lost nothing in ${Math.round(months)} months: it does no work, most likely for want of contact. Measure it to the part it protects and clean the contact.`,
+                    draft: {
+                        title: `${anode.title ?? anode.id} has not wasted`, urgency: 'in-upkeep',
+                        seen: `${anode.title ?? 'The anode'} (${anode.id}), fitted {${anode.id}.fitted}, has lost nothing.`,
+                        because: 'An anode that does not waste does not protect; its contact is most likely poor.',
+                        recommend: 'Measure its resistance to the part it protects, clean the contact to bright metal and measure again.', cites: [['Good practice']],
+                    },
+                });
+            }
+        }
+    },
+});
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+function monthsBetween(from: DateFigure, to: DateFigure): number {
+    return yearsBetween(from, to) * 12;
+}
+
+function problem(anode: Component, left: number, what: string, urgency: 'before-launch' | 'next-haul-out'): Raised {
+    const fact = anode.facts.get('left') ?? anode.facts.get('present-mass');
+    const original = anode.facts.get('original-mass');
+    return {
+        components: [anode], at: fact?.span ?? anode.idSpan,
+        message: `${nameOf(anode)}: ${what}. Protection ends without a sign; renew it on bright metal.`,
+        figures: { left: { value: Math.round(left * 100), unit: '%' }, limit: { value: renewAt * 100, unit: '%' } },
+        corrections: anode.facts.has('left') ? [{ kind: 'set-fact', title: `Record ${anode.id} as renewed`, component: anode, property: 'left', value: '100 %' }]
+            : original ? [{ kind: 'set-fact', title: `Record ${anode.id} as renewed`, component: anode, property: 'present-mass', value: original.written }] : [],
+        draft: {
+            title: `${anode.title ?? anode.id} is wasted`, urgency,
+            seen: `${anode.title ?? 'The anode'} (${anode.id}): ${anode.facts.has('left') ? `{${anode.id}.left} of it is left` : `{${anode.id}.present-mass} of {${anode.id}.original-mass} is left`}.`,
+            because: 'When it is gone the metal it protects is eaten in its place.',
+            recommend: 'Renew it on bright metal, with no paint on it, and measure its contact.', cites: [['Good practice']],
+        },
+    };
+}

@@ -1,0 +1,49 @@
+/** A bonding lead that does not carry: the anode cannot reach the fitting. */
+import { flagOf, nameOf, ofKind, siOf } from '../../record/model.js';
+import { defineCheck } from '../contract.js';
+
+const limitOhm = 1;
+
+export const bondingResistanceHigh = defineCheck({
+    id: 'bonding-resistance-high',
+    group: 'metals',
+    severity: 'error',
+    title: 'Bonding resistance is high',
+    why: 'The anode cannot reach that fitting.',
+    needs: ['bonding: resistance, broken, isolated'],
+    computes: 'A fault over 1 ohm, or where a lead is broken, unless the fitting is isolated on purpose.',
+    sources: [{ text: '1 ohm', standard: 'ABYC E-2', provenance: 'memory' }],
+    limits: ['Leads of the meter are taken to be zeroed.'],
+    examples: [{
+        name: 'corroded terminal',
+        bad: 'bonding B1 { resistance: 4.5 ohm }\n',
+        fixed: 'bonding B1 { resistance: 4.5 ohm  isolated: yes }\n',
+        correction: 'Record B1 as isolated on purpose',
+    }],
+    silent: [
+        { name: 'low', text: 'bonding B1 { resistance: 0.4 ohm }\n' },
+        { name: 'exactly one ohm', text: 'bonding B1 { resistance: 1 ohm }\n' },
+    ],
+    run(record, raise) {
+        for (const bond of ofKind(record, 'bonding')) {
+            const ohm = siOf(bond, 'resistance');
+            const isBroken = flagOf(bond, 'broken') === true;
+            if (flagOf(bond, 'isolated') === true || (!isBroken && (ohm === undefined || ohm <= limitOhm + 1e-9))) {
+                continue;
+            }
+            const what = isBroken ? 'is broken' : `measures ${Math.round((ohm ?? 0) * 100) / 100} ohm, over ${limitOhm} ohm`;
+            raise({
+                components: [bond], at: (isBroken ? bond.facts.get('broken') : bond.facts.get('resistance'))?.span ?? bond.idSpan,
+                message: `${nameOf(bond)} ${what}: the anode cannot reach the fitting. Clean or renew the lead and its terminals.`,
+                figures: ohm === undefined ? {} : { resistance: { value: ohm, unit: 'ohm' }, limit: { value: limitOhm, unit: 'ohm' } },
+                corrections: [{ kind: 'set-fact', title: `Record ${bond.id} as isolated on purpose`, component: bond, property: 'isolated', value: 'yes' }],
+                draft: {
+                    title: `${bond.title ?? bond.id}: bonding does not carry`, urgency: 'in-upkeep',
+                    seen: `${bond.title ?? 'The bonding'} (${bond.id}) ${isBroken ? 'is broken' : `measured {${bond.id}.resistance} to the bus`}.`,
+                    because: 'The anode cannot protect a fitting it is not joined to.',
+                    recommend: 'Clean or renew the lead and its terminals, and measure again.', cites: [['ABYC E-2']],
+                },
+            });
+        }
+    },
+});

@@ -1,0 +1,89 @@
+/** Brass that loses its zinc in sea water: the part keeps its shape and snaps. */
+import { flagOf, isKind, materialOf, nameOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { heightOf, runsOf } from '../hoses/waterline.js';
+import { depthM } from '../openings/paths.js';
+import { defineCheck, type Raised } from '../contract.js';
+import { floodCritical } from '../lies.js';
+
+/** Share of zinc above which brass loses it in sea water (corrosion handbooks, from memory). */
+const zincLimit = 0.15;
+
+export const brassBelowWaterline = defineCheck({
+    id: 'brass-below-waterline',
+    group: 'metals',
+    severity: 'error',
+    title: 'Brass below the waterline',
+    why: 'Its zinc leaves, the part keeps its shape and snaps.',
+    needs: ['metal, with its share of zinc', 'a run from an opening below the waterline, or wetted', 'dezincification-resistant, scrape-color'],
+    computes: 'A fault where the metal holds more than 15 % zinc, is not marked dezincification-resistant, and lies in water: as an opening below the waterline, in its run, or recorded as wetted. Pink or red-brown when scraped raises the urgency.',
+    sources: [
+        { text: 'brass must be dezincification-resistant', standard: 'ISO 9093', clause: '4.1', provenance: 'published' },
+        { text: '15 % zinc', provenance: 'memory' },
+    ],
+    limits: ['“Bronze” is often manganese bronze, which is a brass by make-up: only the alloy recorded is judged.', 'Propellers and their fastenings of manganese bronze are common practice and are judged only when scraped pink.'],
+    examples: [{
+        name: 'yellow brass valve',
+        bad: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }
+valve SV1 { size: 1 in  metal: yellow-brass  pattern: ball-valve }
+sink S1
+run R1: TH1 -> SV1 -> S1
+`,
+        fixed: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }
+valve SV1 { size: 1 in  metal: dzr-brass  pattern: ball-valve }
+sink S1
+run R1: TH1 -> SV1 -> S1
+`,
+        correction: 'Record SV1 as dezincification-resistant brass',
+    }],
+    silent: [
+        { name: 'above the waterline', text: 'through-hull TH1 { size: 1 in  metal: yellow-brass  above-waterline: 1 ft }\n' },
+        { name: 'marked as resistant', text: 'through-hull TH1 { size: 1 in  metal: brass  below-waterline: 1 ft  dezincification-resistant: yes }\n' },
+        { name: 'gunmetal', text: 'through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }\n' },
+        { name: 'manganese bronze propeller', text: 'propeller PR1 { metal: manganese-bronze  wetted: yes }\n' },
+    ],
+    run(record, raise) {
+        for (const part of record.components.values()) {
+            const metal = materialOf(part);
+            if (metal && metal.class === 'copper-alloy' && (metal.zinc ?? 0) > zincLimit && metal.id !== 'dzr-brass' && flagOf(part, 'dezincification-resistant') !== true) {
+                const isPink = wordOf(part, 'scrape-color') === 'pink' || wordOf(part, 'scrape-color') === 'red-brown';
+                if ((isKind(record, part, 'propeller') && !isPink) || !isWetted(record, part)) {
+                    continue;
+                }
+                raise(problem(record, part, isPink));
+            }
+        }
+    },
+});
+
+function isWetted(record: SurveyRecord, part: Component): boolean {
+    const wetted = flagOf(part, 'wetted');
+    if (wetted !== undefined) {
+        return wetted;
+    }
+    return depthM(part) !== undefined || isKind(record, part, 'propeller') || isKind(record, part, 'strut') || runsOf(record, part).some(run => heightOf(record, run) === 'below');
+}
+
+function problem(record: SurveyRecord, part: Component, isPink: boolean): Raised {
+    const metal = materialOf(part);
+    const property = part.facts.has('metal') ? 'metal' : 'material';
+    const zinc = Math.round((metal?.zinc ?? 0) * 100);
+    const canMark = record.vocabulary.kinds.get(part.kind)?.properties.has('dezincification-resistant') ?? false;
+    return {
+        components: [part], at: part.facts.get(property)?.span ?? part.idSpan,
+        message: `${nameOf(part)} is of ${metal?.title.toLowerCase() ?? 'brass'}, about ${zinc} % zinc, and lies in water${isPink ? '; scraped, it is pink: its zinc has gone' : ''}. Brass over 15 % zinc loses it, keeps its shape and snaps; renew it in bronze, nickel-copper or a resistant brass.`,
+        figures: { zinc: { value: zinc, unit: '%' }, limit: { value: zincLimit * 100, unit: '%' } },
+        corrections: [
+            { kind: 'set-fact', title: `Record ${part.id} as dezincification-resistant brass`, component: part, property, value: 'dzr-brass' },
+            ...(canMark ? [{ kind: 'set-fact', title: `Record that ${part.id} is marked dezincification-resistant`, component: part, property: 'dezincification-resistant', value: 'yes' } as const] : []),
+            { kind: 'set-fact', title: `Record ${part.id} as gunmetal`, component: part, property, value: 'gunmetal' },
+        ],
+        draft: {
+            title: `${part.title ?? part.id} is of brass`,
+            urgency: isPink ? floodCritical(record) : 'next-haul-out',
+            seen: `${part.title ?? 'The part'} (${part.id}) is of {${part.id}.${property}} and lies in water${isPink ? '; scraped bright, it showed {' + part.id + '.scrape-color}' : ''}.`,
+            because: `At about ${zinc} % zinc, brass loses its zinc in sea water: the part keeps its shape, loses its strength and snaps.`,
+            recommend: 'Renew it in bronze, nickel-copper or a brass marked as dezincification-resistant. Until then scrape it at every haul-out and renew it at the first sign of pink.',
+            cites: [['ISO 9093', '4.1']],
+        },
+    };
+}

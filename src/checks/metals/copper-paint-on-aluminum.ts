@@ -1,0 +1,53 @@
+/** Copper in the paint of an aluminum hull or drive leg. */
+import { flagOf, materialOf, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { defineCheck } from '../contract.js';
+
+const deepPitM = 0.001;
+
+export const copperPaintOnAluminum = defineCheck({
+    id: 'copper-paint-on-aluminum',
+    group: 'metals',
+    severity: 'error',
+    title: 'Copper paint on aluminum',
+    why: 'Copper plates out of the paint and pits the metal.',
+    needs: ['hull shell, drive leg: metal or material, paint, barrier-coat'],
+    computes: 'A fault where copper antifouling lies on aluminum.',
+    sources: [{ text: 'no copper paint on aluminum', provenance: 'practice' }],
+    limits: ['A recorded barrier coat lowers it to advice: it helps only while it is whole.'],
+    examples: [{
+        name: 'drive leg',
+        bad: 'saildrive SD1 { metal: aluminum  paint: copper-antifouling }\n',
+        fixed: 'saildrive SD1 { metal: aluminum  paint: copper-free-antifouling }\n',
+        correction: 'Record the paint of SD1 as copper-free',
+    }],
+    silent: [
+        { name: 'copper paint on fiberglass', text: 'hull-shell HS1 { material: grp  paint: copper-antifouling }\n' },
+        { name: 'paint not known', text: 'saildrive SD1 { metal: aluminum  paint: unknown }\n' },
+    ],
+    run(record, raise) {
+        for (const part of record.components.values()) {
+            const metal = isPainted(record, part) ? materialOf(part) : undefined;
+            if (metal?.class !== 'aluminum' || wordOf(part, 'paint') !== 'copper-antifouling') {
+                continue;
+            }
+            const hasBarrier = flagOf(part, 'barrier-coat') === true;
+            const pit = siOf(part, 'pit-depth');
+            const isDeep = pit !== undefined && pit > deepPitM;
+            raise({
+                components: [part], at: part.facts.get('paint')?.span ?? part.idSpan, severity: hasBarrier ? 'warning' : 'error',
+                message: `${nameOf(part)} is of ${metal.title.toLowerCase()} and carries copper antifouling${hasBarrier ? ' over a barrier coat, which helps only while it is whole' : ''}. Copper plates out and pits the metal; strip it, and use a barrier coat and copper-free paint.`,
+                corrections: [{ kind: 'set-fact', title: `Record the paint of ${part.id} as copper-free`, component: part, property: 'paint', value: 'copper-free-antifouling' }],
+                draft: {
+                    title: `Copper paint on ${part.title ?? part.id}`, urgency: isDeep ? 'before-launch' : 'next-haul-out',
+                    seen: `${part.title ?? 'The part'} (${part.id}), of aluminum, carries copper antifouling${isDeep ? ', with pits to {' + part.id + '.pit-depth}' : ''}.`,
+                    because: 'Copper plates out of the paint on the aluminum and pits it.',
+                    recommend: 'Strip the paint, apply a barrier coat, and repaint with a copper-free antifouling made for aluminum.', cites: [['Good practice']],
+                },
+            });
+        }
+    },
+});
+
+function isPainted(record: SurveyRecord, part: Component): boolean {
+    return record.vocabulary.kinds.get(part.kind)?.properties.has('paint') ?? false;
+}

@@ -1,0 +1,144 @@
+/** Two metals far apart in the galvanic series that touch under water. */
+import { nameOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
+import { coupleStep, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
+import { defineCheck, type Correction, type Raised } from '../contract.js';
+import { touches, type Touch } from './contacts.js';
+
+export const metalsInContact = defineCheck({
+    id: 'metals-in-contact',
+    group: 'metals',
+    severity: 'error',
+    title: 'Metals far apart touch under water',
+    why: 'The baser one is eaten, quickest when it is the small one.',
+    needs: ['metal of both parts', 'a joint of a run, or a contact', 'wetted', 'area-ratio or exposed-area, anode-left, insulated, where they are known'],
+    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV without an anode of which 50 % or more is left. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one.',
+    sources: [
+        { text: 'more than 200 mV apart needs protection', standard: 'ABYC E-2', provenance: 'secondary' },
+        { text: 'attack goes inversely as the area of the baser part over that of the nobler', standard: 'MIL-STD-1250A', provenance: 'published' },
+        { text: '400 mV and the steps by area', provenance: 'practice' },
+    ],
+    limits: ['Potentials are of flowing sea water: in fresh water the order holds and the attack is slower.', 'Stainless steel is taken as passive; starved of oxygen it turns active, up to 0.35 V baser.', 'Paint and films are not counted.', 'A material without a published potential is not judged.'],
+    examples: [{
+        name: 'bronze fitting on a steel one',
+        bad: `valve SV1 { metal: mild-steel }
+through-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }
+sink S1
+run R1: TH1 -> SV1 -> S1
+`,
+        fixed: `valve SV1 { metal: mild-steel }
+through-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }
+sink S1
+run R1: TH1 -> { insulated: yes } SV1 -> S1
+`,
+        correction: 'Record the joint of TH1 and SV1 as insulated',
+    }, {
+        name: 'stainless fastening in an aluminum plate',
+        bad: `plate P1 { metal: aluminum-5083 }
+trim-tab TT1 { metal: stainless-316 }
+contact TT1, P1 { wetted: yes }
+`,
+        fixed: `plate P1 { metal: aluminum-5083 }
+trim-tab TT1 { metal: stainless-316 }
+contact TT1, P1 { wetted: yes  insulated: yes }
+`,
+        correction: 'Record the contact of TT1 and P1 as insulated',
+    }],
+    silent: [
+        { name: 'gunmetal and silicon bronze', text: 'valve SV1 { metal: gunmetal }\nthrough-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
+        { name: 'bronze with nickel-copper', text: 'shaft SH1 { metal: nickel-copper }\npropeller PR1 { metal: gunmetal }\ncontact SH1, PR1 { wetted: yes }\n' },
+        { name: 'dry', text: 'plate P1 { metal: aluminum-5083 }\ntrim-tab TT1 { metal: stainless-316 }\ncontact TT1, P1 { wetted: no }\n' },
+        { name: 'stainless shaft in a bronze propeller with a good anode', text: 'shaft SH1 { metal: stainless-316 }\npropeller PR1 { metal: manganese-bronze }\ncontact SH1, PR1 { wetted: yes  anode-left: 70 % }\n' },
+        { name: 'a hose between', text: 'valve SV1 { metal: gunmetal }\nhose H1 { bore: 25 mm }\nheat-exchanger HX1 { metal: aluminum }\nrun R1: SV1 -> H1 -> HX1\n' },
+    ],
+    run(record, raise) {
+        for (const touch of touches(record)) {
+            const raised = judge(record, touch);
+            if (raised) {
+                raise(raised);
+            }
+        }
+    },
+});
+
+interface Couple {
+    readonly noble: Component;
+    readonly base: Component;
+    readonly nobleMetal: Material;
+    readonly baseMetal: Material;
+    readonly differenceV: number;
+    readonly areaRatio?: number;
+}
+
+function coupleOf(touch: Touch): Couple | undefined {
+    const { aMetal, bMetal } = touch;
+    if (!aMetal.potentialV || !bMetal.potentialV) {
+        return undefined;
+    }
+    const aIsNoble = midV(aMetal.potentialV) >= midV(bMetal.potentialV);
+    const ratio = touch.writtenRatio ?? (touch.areaRatioAToB === undefined ? undefined : aIsNoble ? touch.areaRatioAToB : 1 / touch.areaRatioAToB);
+    return {
+        noble: aIsNoble ? touch.a : touch.b, base: aIsNoble ? touch.b : touch.a, nobleMetal: aIsNoble ? aMetal : bMetal, baseMetal: aIsNoble ? bMetal : aMetal,
+        differenceV: potentialDifferenceV(aMetal.potentialV, bMetal.potentialV), ...(ratio === undefined ? {} : { areaRatio: ratio }),
+    };
+}
+
+const millivolts = (v: number): number => Math.round(v * 1000);
+
+function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
+    const couple = coupleOf(touch);
+    if (!couple || touch.isInsulated || touch.isWetted === false) {
+        return undefined;
+    }
+    const { noble, base, nobleMetal, baseMetal, differenceV, areaRatio } = couple;
+    const step = coupleStep({ differenceV, ...(areaRatio === undefined ? {} : { areaRatio }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: touch.anodeLeft }) });
+    if (step === 0) {
+        return undefined;
+    }
+    const names = `${nobleMetal.title.toLowerCase()} and ${baseMetal.title.toLowerCase()}`;
+    const place = touch.joint ? 'the joint' : 'the contact';
+    if (touch.isWetted === undefined) {
+        return differenceV <= watchDifferenceV ? undefined : {
+            components: [base, noble], at: touch.at, severity: 'hint',
+            message: `${nameOf(base)} and ${nameOf(noble)} are of ${names}, ${millivolts(differenceV)} mV apart; record whether ${place} is wetted to tell whether the ${baseMetal.title.toLowerCase()} is at risk.`,
+        };
+    }
+    const area = areaRatio === undefined ? '' : `, with ${areaRatio >= 1 ? `${Math.round(areaRatio * 10) / 10} times` : `${Math.round(areaRatio * 1000) / 10} % of`} its exposed area in the nobler part`;
+    const anode = touch.anodeLeft === undefined ? 'no anode is recorded' : `${Math.round(touch.anodeLeft * 100)} % of the anode is left`;
+    const water = record.vessel?.facts.get('water')?.written;
+    const waterText = water === 'fresh' ? ' (a sea-water figure; fresh water is slower)' : '';
+    const title = `Record ${place} of ${touch.a.id} and ${touch.b.id} as insulated`;
+    const corrections: Correction[] = [
+        ...(touch.joint ? [{ kind: 'set-joint-fact', title, joint: touch.joint, property: 'insulated', value: 'yes' } as const] : []),
+        ...(touch.contact ? [{ kind: 'replace-text', title, ...insulated(touch) } as const] : []),
+        { kind: 'set-fact', title: `Record ${base.id} as ${nobleMetal.title.toLowerCase()} like ${noble.id}`, component: base, property: base.facts.has('metal') ? 'metal' : 'material', value: nobleMetal.id },
+    ];
+    return {
+        components: [base, noble], at: touch.at,
+        message: `${nameOf(base)}, ${baseMetal.title.toLowerCase()}, touches ${nameOf(noble)}, ${nobleMetal.title.toLowerCase()}, in water: ${millivolts(differenceV)} mV apart${area}; ${anode}${waterText}. The ${baseMetal.title.toLowerCase()} is eaten: insulate them, change one, or protect them.`,
+        figures: {
+            difference: { value: millivolts(differenceV), unit: 'mV' }, noble: { value: millivolts(midV(nobleMetal.potentialV ?? { low: 0, high: 0 })), unit: 'mV' }, base: { value: millivolts(midV(baseMetal.potentialV ?? { low: 0, high: 0 })), unit: 'mV' },
+            ...(areaRatio === undefined ? {} : { areaRatio: { value: Math.round(areaRatio * 100) / 100, unit: '' } }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: { value: Math.round(touch.anodeLeft * 100), unit: '%' } }),
+        },
+        related: [{ message: `${noble.id}, ${nobleMetal.title.toLowerCase()}`, span: noble.idSpan }, { message: `${base.id}, ${baseMetal.title.toLowerCase()}`, span: base.idSpan }],
+        corrections,
+        draft: {
+            title: `${base.title ?? base.id} is at risk from ${noble.title ?? noble.id}`,
+            urgency: step === 2 && differenceV > 0.4 ? 'next-haul-out' : 'in-upkeep',
+            seen: `${base.title ?? 'The part'} (${base.id}), of {${base.id}.${base.facts.has('metal') ? 'metal' : 'material'}}, touches ${noble.title ?? 'the part'} (${noble.id}), of {${noble.id}.${noble.facts.has('metal') ? 'metal' : 'material'}}, in water; ${anode}.`,
+            because: `The two lie about ${millivolts(differenceV)} mV apart in flowing sea water; the baser is eaten, the quicker the smaller it is.`,
+            recommend: 'Separate the two with insulating bushes or a length of hose, change one of them, or protect them with an anode bonded to both.',
+            cites: [['ABYC E-2']],
+        },
+    };
+}
+
+function insulated(touch: Touch): { span: Touch['at']; text: string } {
+    const fact = touch.contact?.facts.get('insulated');
+    if (fact) {
+        return { span: fact.span, text: 'yes' };
+    }
+    const last = [...(touch.contact?.facts.values() ?? [])].at(-1);
+    // Wetted is recorded, or this would be a hint, so there is a fact to write after, unless it is recorded at the parts.
+    const end = last ? last.span.end : touch.at.end;
+    return { span: { ...touch.at, start: end, end }, text: last ? '  insulated: yes' : ' { insulated: yes }' };
+}
