@@ -50,8 +50,8 @@ export function formatText(text: string, lexer: Lexer = ownLexer ??= createGarbo
 /** The changes that lay a text out, in order. */
 export function respace(text: string, lexer: Lexer): Respacing[] {
     const items = itemsOf(text, lexer);
-    const newline = /\r?\n/.exec(text)?.[0] ?? '\n';
     const breaks = breaksOf(items, text);
+    const newline = newlineOf(items, breaks, text);
     const values = alignments(items, breaks);
     const changes: Respacing[] = [];
     const change = (start: number, end: number, blanks: string) => {
@@ -163,6 +163,19 @@ function breaksOf(items: readonly Item[], text: string): number[] {
         }
         return Math.min(lines, 2);
     });
+}
+
+/** The line break of the file: the first that stays, so that laying out twice changes nothing. */
+function newlineOf(items: readonly Item[], breaks: readonly number[], text: string): string {
+    const first = (from: number, to: number) => /\r?\n/.exec(text.slice(from, to))?.[0];
+    for (let i = 0; i < items.length; i++) {
+        const item = items[i];
+        const found = item && (((breaks[i] ?? 0) > 0 ? first(items[i - 1]?.end ?? 0, item.start) : undefined) ?? first(item.start, item.end));
+        if (found !== undefined) {
+            return found;
+        }
+    }
+    return first(items.at(-1)?.end ?? 0, text.length) ?? '\n';
 }
 
 const goOnAfter = new Set([',', '->', ':', 'on', 'is', 'because', '(']);

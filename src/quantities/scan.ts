@@ -171,6 +171,9 @@ function scanNumber(text: string, offset: number): number {
         }
         break;
     }
+    if (text.startsWith(':1', at) && !isDigit(text.charCodeAt(at + 2))) {
+        return at + 2;
+    }
     if ((text.charAt(at) === 'e' || text.charAt(at) === 'E') && /^[eE][-+]?\d+(?![\p{L}\d])/u.test(text.slice(at, at + 6))) {
         at += /^[eE][-+]?\d+/.exec(text.slice(at, at + 6))?.[0].length ?? 0;
     }

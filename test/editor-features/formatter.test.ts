@@ -26,7 +26,9 @@ function holds(text: string): void {
 const formats = (name: string, messy: string, neat: string) => test(name, () => {
     expect(formatText(messy)).toBe(neat);
     expect(formatText(neat)).toBe(neat);
-    expect(formatText(messy.replaceAll('\n', '\r\n'))).toBe(neat.replaceAll('\n', '\r\n'));
+    if (messy.includes('\n')) {
+        expect(formatText(messy.replaceAll('\n', '\r\n'))).toBe(neat.replaceAll('\n', '\r\n'));
+    }
 });
 
 describe('layout', () => {
@@ -75,7 +77,7 @@ describe('of any text', () => {
     });
     const piece = fc.constantFrom('hose', 'H1', 'valve SV1', 'run', 'R1', 'finding', 'on', 'use', 'note', 'photo', 'phrase', 'takes', 'kind', 'system', ' is ', 'because', 'row', 'bore:', 'a :', '{', '}', '{', '}', '(', ')',
         ',', ':', '->', '-', '>', '"', '"x"', '"""', '"""a\n  b"""', '"a {H1.b}"', '38', '38 mm', '1-1/2 in', '5 ..', '-5', '½', '°C', '2026-10-06', '// c', '/* d */', '/*', '*/', '/', '\\', '@', 'é', '😀', ' ', '  ', '\n', '\n\n\n', '\r\n', '\t', '\u00a0', '\ufeff', '\r');
-    test('made of pieces', () => fc.assert(fc.property(fc.array(piece, { maxLength: 30 }), fc.constantFrom('', ' '), (pieces, glue) => holds(pieces.join(glue))), { numRuns: 3000 }));
+    test('made of pieces', () => fc.assert(fc.property(fc.array(piece, { maxLength: 30 }), fc.constantFrom('', ' '), (pieces, glue) => holds(pieces.join(glue))), { numRuns: 5000 }));
     test('lines of the sample in any order', () => fc.assert(fc.property(fc.array(fc.constantFrom(...sample.split('\n')), { maxLength: 12 }), fc.constantFrom('\n', '\r\n', '\n\n\n'), (lines, feed) => holds(lines.join(feed))), { numRuns: 1000 }));
 });
 
