@@ -56,7 +56,7 @@ function length(m: number, system: UnitSystem, { longFromM = 1 }: FormatOptions)
         return `${significant(inches * 1000, 3)} mil`;
     }
     const fraction = Math.abs(inches) < 12 ? sixteenths(inches) : undefined;
-    return `${fraction ?? (Math.abs(inches) < 1 ? significant(inches, 2) : inches.toFixed(1).replace(/\.0$/, ''))} in`;
+    return `${fraction ?? significant(inches, Math.abs(inches) < 1 ? 2 : 3)} in`;
 }
 
 /** Preferred units by dimension and system, largest first, each with the smallest value it is used for. */

@@ -1,0 +1,153 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { CodeAction, Diagnostic, WorkspaceEdit } from 'vscode-languageserver-protocol';
+import { TestClient } from './client.js';
+
+const unfit = `survey "1" pre-purchase { attended 2026-10-06 ashore "yard" }
+vessel "Marram" { water: salt }
+system skin "Openings" {
+    through-hull TH1 "Sink drain" { size: 1-1/2 in  metal: gunmetal  below-waterline: 14 in }
+    seacock SC1 "Sink valve" { size: 1-1/2 in  metal: gunmetal  pattern: flanged-seacock  spigot: 1-1/2 in }
+    hose H1 "Sink hose" { bore: 1-1/4 in  reinforcement: wire }
+    sink S1 { port: 1-1/4 in  rim-above-waterline: 1 ft }
+
+    run R1 "Sink drain": TH1 -> SC1 -> H1 -> S1
+}
+`;
+
+function offsetAt(text: string, { line, character }: { line: number; character: number }): number {
+    const lines = text.split('\n');
+    return lines.slice(0, line).reduce((sum, l) => sum + l.length + 1, 0) + character;
+}
+
+function applied(text: string, uri: string, edit: WorkspaceEdit | undefined): string {
+    const edits = [...edit?.changes?.[uri] ?? []].sort((a, b) => offsetAt(text, b.range.start) - offsetAt(text, a.range.start));
+    return edits.reduce((done, e) => done.slice(0, offsetAt(text, e.range.start)) + e.newText + done.slice(offsetAt(text, e.range.end)), text);
+}
+
+describe('the server over stdio', () => {
+    let client: TestClient;
+    let folder: string;
+    let uri: string;
+
+    beforeAll(async () => {
+        folder = mkdtempSync(join(tmpdir(), 'garboard-'));
+        writeFileSync(join(folder, 'main.survey'), unfit);
+        uri = pathToFileURL(join(folder, 'main.survey')).href;
+        client = await TestClient.start(folder);
+    });
+    afterAll(async () => {
+        await client.stop();
+        rmSync(folder, { recursive: true, force: true });
+    });
+    afterEach(async () => {
+        await client.close(uri);
+        client.forget(uri);
+    });
+
+    const fitProblem = (d: Diagnostic[]) => d.some(p => p.code === 'hose-and-spigot-differ');
+    const actionsAt = (d: Diagnostic) => client.request<CodeAction[]>('textDocument/codeAction', { textDocument: { uri }, range: d.range, context: { diagnostics: [d] } });
+
+    it('says what it can do', () => {
+        const { capabilities } = client;
+        for (const name of ['completionProvider', 'hoverProvider', 'definitionProvider', 'referencesProvider', 'renameProvider', 'documentSymbolProvider', 'foldingRangeProvider', 'semanticTokensProvider',
+            'documentFormattingProvider', 'documentRangeFormattingProvider', 'inlayHintProvider', 'codeActionProvider', 'documentLinkProvider', 'codeLensProvider'] as const) {
+            expect(capabilities[name], name).toBeTruthy();
+        }
+    });
+
+    it('reports a hose that does not fit, with figures, a link and the check’s id', async () => {
+        await client.open(uri, unfit);
+        const found = (await client.diagnostics(uri, fitProblem)).find(d => d.code === 'hose-and-spigot-differ');
+        expect(found?.message).toMatch(/1-1\/4 in/);
+        expect(found?.message).toMatch(/6\.35 mm/);
+        expect(found?.codeDescription?.href).toContain('hose-and-spigot-differ');
+        expect(found?.severity).toBe(1);
+    });
+
+    it('follows edits, and offers corrections, a finding and an acceptance that each clear the problem', async () => {
+        await client.open(uri, unfit);
+        const problem = (await client.diagnostics(uri, fitProblem)).find(d => d.code === 'hose-and-spigot-differ');
+        expect(problem).toBeDefined();
+        if (!problem) {
+            return;
+        }
+        const actions = await actionsAt(problem);
+        const titles = actions.map(a => a.title);
+        expect(titles.some(t => t.startsWith('Draft a finding'))).toBe(true);
+        expect(titles.some(t => t.startsWith('Accept'))).toBe(true);
+        expect(titles.some(t => /stepped adapter/i.test(t))).toBe(true);
+        for (const action of actions.filter(a => a.diagnostics?.some(d => d.code === 'hose-and-spigot-differ'))) {
+            const after = applied(unfit, uri, action.edit);
+            expect(after).not.toBe(unfit);
+            client.forget(uri);
+            await client.change(uri, after);
+            const left = await client.diagnostics(uri, d => !fitProblem(d));
+            // The reason of an acceptance is the surveyor's to write; nothing else may be wrong with the text.
+            const faults = left.filter(d => d.severity === 1 && !/^(reason-missing)$/.test(String(d.code)));
+            expect(faults.map(d => `${action.title}: ${d.message}`)).toEqual([]);
+            const formatted = await client.request<unknown[] | null>('textDocument/formatting', { textDocument: { uri }, options: { tabSize: 4, insertSpaces: true } });
+            expect(formatted ?? [], `formatting after “${action.title}” of\n${after}`).toEqual([]);
+            client.forget(uri);
+            await client.change(uri, unfit);
+            await client.diagnostics(uri, fitProblem);
+        }
+    });
+
+    it('drafts findings for all open problems of a file in one edit', async () => {
+        const text = unfit.replace('pattern: flanged-seacock', 'pattern: gate-valve  works: seized');
+        await client.open(uri, text);
+        await client.diagnostics(uri, d => fitProblem(d) && d.some(p => p.code === 'valve-does-not-work'));
+        const action = await client.request<CodeAction | null>('garboard/draftAll', { uri });
+        const after = applied(text, uri, action?.edit);
+        client.forget(uri);
+        await client.change(uri, after);
+        const left = await client.diagnostics(uri, d => !d.some(p => p.severity === 1));
+        expect(left.filter(d => d.severity === 1)).toEqual([]);
+        expect(after.match(/\n {4}finding F\d/g)?.length).toBeGreaterThan(1);
+    });
+
+    it('a half-typed component does not hide the others’ problems', async () => {
+        for (const half of ['    hose', '    hose H2', '    hose H2 {', '    hose H2 { bore:', '    hose H2 { bore: 3', '    hose H2 { bore: 38 mm  reinf', '    hose H2 { marking: "PVC', '    run R2 "x": TH1 ->']) {
+            const text = unfit.replace('    sink S1', `${half}\n    sink S1`);
+            await client.open(uri, text);
+            const found = await client.diagnostics(uri, fitProblem);
+            expect(found.some(d => d.code === 'hose-and-spigot-differ'), half).toBe(true);
+            await client.close(uri);
+            client.forget(uri);
+        }
+    });
+
+    it('forgets text that is closed without saving', async () => {
+        await client.open(uri, unfit.replace('bore: 1-1/4 in', 'bore: 1-1/2 in'));
+        await client.diagnostics(uri, d => !d.some(p => p.code === 'property-unknown'));
+        await client.close(uri);
+        client.forget(uri);
+        await client.open(uri, unfit);
+        expect(fitProblem(await client.diagnostics(uri, fitProblem))).toBe(true);
+    });
+
+    it('draws the report and explains a check', async () => {
+        await client.open(uri, unfit);
+        await client.diagnostics(uri, fitProblem);
+        const report = await client.request<{ html: string; openErrors: number }>('garboard/report', { uri, mode: 'file' });
+        expect(report.html).toContain('<!DOCTYPE html>');
+        expect(report.html).toContain('DRAFT');
+        expect(report.openErrors).toBeGreaterThan(0);
+        const page = await client.request<string>('garboard/explain', { check: 'hose-and-spigot-differ' });
+        expect(page).toContain('# ');
+    });
+
+    it('answers nothing and stays alive for unknown files and nonsense', async () => {
+        await client.open(uri, '}}} "" -> {{{ \u0000 survey survey kind kind {');
+        await client.diagnostics(uri, d => d.length > 0);
+        const at = { textDocument: { uri }, position: { line: 0, character: 5 } };
+        await client.request('textDocument/hover', at);
+        await client.request('textDocument/completion', at);
+        expect(await client.request('garboard/explain', { check: 'no-such-check' })).toBeNull();
+        expect(client.isAlive).toBe(true);
+    });
+});
