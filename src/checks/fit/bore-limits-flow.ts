@@ -1,5 +1,6 @@
 /** A bore in a pump's run that keeps the pump from its flow. */
-import { flowVelocityMs, flowVelocityLimitMs } from '../../trade/flow-velocity.js';
+import { flowVelocityLimitMs, flowVelocityMs } from '../../trade/flow-velocity.js';
+import { hoseFit } from '../../trade/hose-fit.js';
 import { isKind, nameOf, siOf, type Component, type Quantity, type Run, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { serviceOf } from '../hoses/service.js';
@@ -23,6 +24,7 @@ export const boreLimitsFlow = defineCheck({
     ],
     limits: [
         'Length, bends and lift are not counted; a run may lose more than its bore shows.',
+        'The port is known by its outside diameter: a bore that is a push fit on it is never called narrow.',
         'Only recorded bores are judged; nominal sizes of valves and fittings are not taken for bores.',
         'A rated flow is the pump’s flow with nothing attached; where real-flow is recorded, that is used.',
     ],
@@ -73,7 +75,7 @@ function judge(record: SurveyRecord, run: Run, pump: Component): Raised | undefi
     const limitMs = flowVelocityLimitMs(isSuction ? 'suction' : 'discharge');
     const velocityMs = flowValue?.type === 'quantity' ? flowVelocityMs({ flowM3s: flowValue.si, boreM: least.diameter.m }) : undefined;
     const isFast = velocityMs !== undefined && velocityMs > limitMs * (1 + 1e-9);
-    const isNarrow = portM !== undefined && least.diameter.m ** 2 < leastAreaShare * portM ** 2;
+    const isNarrow = portM !== undefined && least.diameter.m ** 2 < leastAreaShare * portM ** 2 && hoseFit({ boreM: least.diameter.m, spigotM: portM }) !== 'fits';
     if (!isFast && !isNarrow) {
         return undefined;
     }

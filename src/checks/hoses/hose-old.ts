@@ -27,13 +27,15 @@ export const hoseOld = defineCheck({
         name: 'perished hose',
         bad: `vessel "Marram" {}
 through-hull TH1 { below-waterline: 10 in }
+seacock SV1
 hose H1 { condition: perished }
-run R1: TH1 -> H1
+run R1: TH1 -> SV1 -> H1
 `,
         fixed: `vessel "Marram" {}
 through-hull TH1 { below-waterline: 10 in }
+seacock SV1
 hose H1 { condition: sound }
-run R1: TH1 -> H1
+run R1: TH1 -> SV1 -> H1
 `,
     }, {
         name: 'hose of twelve years',
@@ -107,7 +109,7 @@ function oldByDate(hose: Component, made: DateFigure, years: number, limit: numb
         components: [hose],
         at: hose.facts.get('made')?.span ?? hose.idSpan,
         severity: 'warning',
-        message: `${nameOf(hose)} was made in ${made.written} more than ${Math.floor(years)} years before the survey; renewal after ${limit} years is usual practice. Hose ages from the inside; plan its renewal.`,
+        message: `${nameOf(hose)} was made in ${made.written}, more than ${Math.floor(years)} years before the survey; renewal after ${limit} years is usual practice. Hose ages from the inside; plan its renewal.`,
         figures: { age: { value: years, unit: 'year' }, limit: { value: limit, unit: 'year' } },
         draft: {
             title: `Hose ${hose.id} is old`,

@@ -27,13 +27,15 @@ export const hoseWrongForService = defineCheck({
         name: 'clear PVC below the waterline',
         bad: `vessel "Marram" {}
 through-hull TH1 { below-waterline: 10 in }
+seacock SV1
 hose H1 { class: clear-pvc }
-run R1 "Galley sink" { service: sink-drain }: TH1 -> H1
+run R1 "Galley sink" { service: sink-drain }: TH1 -> SV1 -> H1
 `,
         fixed: `vessel "Marram" {}
 through-hull TH1 { below-waterline: 10 in }
+seacock SV1
 hose H1 { class: water  reinforcement: textile }
-run R1 "Galley sink" { service: sink-drain }: TH1 -> H1
+run R1 "Galley sink" { service: sink-drain }: TH1 -> SV1 -> H1
 `,
     }, {
         name: 'water hose on fuel',

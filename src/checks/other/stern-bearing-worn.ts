@@ -67,7 +67,7 @@ function problem(bearing: Component, clearance: Quantity, limitM: number, isMake
         at: bearing.facts.get('clearance')?.span ?? bearing.idSpan,
         severity: isWorn ? 'error' : 'warning',
         message: isWorn
-            ? `${nameOf(bearing)} has a clearance of ${both(clearance)}, which has reached ${limit}. The shaft whips, and seal and strut suffer; check alignment, then renew the bearing.`
+            ? `${nameOf(bearing)} has a clearance of ${both(clearance)}, which is ${clearance.si > limitM + 1e-9 ? 'past' : 'at'} ${limit}. The shaft whips, and seal and strut suffer; check alignment, then renew the bearing.`
             : `${nameOf(bearing)} has a clearance of ${both(clearance)}, over two thirds of ${limit}. It nears its end; measure it again at the next haul-out.`,
         figures: { clearance: { value: clearance.si * 1000, unit: 'mm' }, limit: { value: limitM * 1000, unit: 'mm' } },
         draft: {

@@ -8,6 +8,8 @@ export interface ComponentFacts {
     readonly 'place': Text;
     /** Side of the vessel */
     readonly 'side': Word<'port' | 'starboard' | 'centerline' | 'both'>;
+    /** Height aboard: bilge, sole, waterline, deck, aloft */
+    readonly 'level': Text;
     /** Maker, as marked */
     readonly 'maker': Text;
     /** Serial or part number */
@@ -100,6 +102,10 @@ export interface BilgePumpFacts extends PumpFacts {
     readonly 'outlet-above-waterline': Quantity;
     /** Whether its hose rises in a loop */
     readonly 'looped': Word<'yes' | 'no'>;
+    /** Whether it runs with the battery switch off */
+    readonly 'bypasses-main-switch': Word<'yes' | 'no'>;
+    /** How often it starts as she lies */
+    readonly 'starts': Quantity;
 }
 
 /** Hand bilge pump. A bilge pump worked by hand. */
@@ -110,12 +116,18 @@ export interface ManualBilgePumpFacts extends BilgePumpFacts {
 export interface FloatSwitchFacts extends ComponentFacts {
     /** Whether it works when lifted */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Height above the lowest point at which it starts the pump */
+    readonly 'height': Quantity;
 }
 
 /** High-water alarm. Tells when water rises in the bilge. */
 export interface BilgeAlarmFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Height above the lowest point at which it sounds */
+    readonly 'height': Quantity;
+    /** Whether it is heard from the dock */
+    readonly 'heard-outside': Word<'yes' | 'no'>;
 }
 
 /** Deck. The deck and its core. */
@@ -182,10 +194,28 @@ export interface LifelineFacts extends ComponentFacts {
     readonly 'coated': Word<'yes' | 'no'>;
 }
 
+/** Guardrail. A fixed rail along the deck edge. */
+export interface GuardrailFacts extends ComponentFacts {
+    /** Height above deck */
+    readonly 'height': Quantity;
+    /** Largest gap in it */
+    readonly 'gap': Quantity;
+    /** Whether a base moves under load */
+    readonly 'base-moves': Word<'yes' | 'no'>;
+}
+
 /** Boarding ladder. A ladder a swimmer can use. */
 export interface LadderFacts extends ComponentFacts {
     /** How far it reaches below the water */
     readonly 'reach-below-waterline': Quantity;
+}
+
+/** Swim platform. A platform at the transom. */
+export interface SwimPlatformFacts extends ComponentFacts {
+    /** Marked limit */
+    readonly 'limit': Quantity;
+    /** What carries it */
+    readonly 'brackets': Word<'sound' | 'cracked' | 'loose' | 'not-seen'>;
 }
 
 /** Anchor. An anchor. */
@@ -194,6 +224,8 @@ export interface AnchorFacts extends ComponentFacts {
     readonly 'mass': Quantity;
     /** Pattern */
     readonly 'pattern': Text;
+    /** Whether its maker's chart allows a lighter one */
+    readonly 'high-holding': Word<'yes' | 'no'>;
 }
 
 /** Anchor chain. Anchor chain. */
@@ -212,12 +244,22 @@ export interface RodeFacts extends ComponentFacts {
     readonly 'diameter': Quantity;
     /** Length */
     readonly 'length': Quantity;
+    /** Whether it is chafed */
+    readonly 'chafed': Word<'yes' | 'no'>;
 }
 
 /** Windlass. Hauls the anchor. */
 export interface WindlassFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Bow roller. Leads the anchor rode over the bow. */
+export interface BowRollerFacts extends ComponentFacts {
+    /** Whether its cheeks are bent */
+    readonly 'bent': Word<'yes' | 'no'>;
+    /** Whether a pin keeps the rode in it */
+    readonly 'keeper': Word<'yes' | 'no'>;
 }
 
 /** Cleats. Cleats and bollards. */
@@ -230,6 +272,58 @@ export interface CleatFacts extends ComponentFacts {
 export interface DavitFacts extends ComponentFacts {
     /** Marked limit */
     readonly 'limit': Quantity;
+}
+
+/** Crane. A crane or lifting boom on deck. */
+export interface CraneFacts extends ComponentFacts {
+    /** Marked limit */
+    readonly 'limit': Quantity;
+    /** When it was last load-tested */
+    readonly 'load-tested': DateValue;
+}
+
+/** Tow gear. Post, hook or bitts that a tow is made fast to. */
+export interface TowGearFacts extends ComponentFacts {
+    /** Its quick release */
+    readonly 'release': Word<'works' | 'stiff' | 'none' | 'not-tried'>;
+    /** Marked pull */
+    readonly 'pull': Quantity;
+}
+
+/** Tender. A boat carried or towed. */
+export interface TenderFacts extends ComponentFacts {
+    /** Length */
+    readonly 'length': Quantity;
+    /** Persons on its label */
+    readonly 'persons': Quantity;
+    /** Hull identification number, as read */
+    readonly 'hull-number': Text;
+}
+
+/** Inflatable tube. Air tubes of a tender or rigid inflatable. */
+export interface InflatableTubeFacts extends ComponentFacts {
+    /** Chambers */
+    readonly 'chambers': Quantity;
+    /** Fabric */
+    readonly 'fabric': Word<'pvc' | 'chlorosulfonated-rubber' | 'polyurethane' | 'unknown'>;
+    /** Pressure of each chamber at the start */
+    readonly 'start-pressure': Quantity;
+    /** Pressure of each chamber at the end */
+    readonly 'end-pressure': Quantity;
+    /** How long it was watched */
+    readonly 'duration': Quantity;
+    /** Its seams */
+    readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'>;
+}
+
+/** Trailer. The trailer she comes with. */
+export interface TrailerFacts extends ComponentFacts {
+    /** Marked gross mass */
+    readonly 'limit': Quantity;
+    /** Its brakes */
+    readonly 'brakes': Word<'works' | 'seized' | 'none' | 'not-tried'>;
+    /** Its wheel bearings */
+    readonly 'bearings': Word<'sound' | 'noisy' | 'loose' | 'not-tried'>;
 }
 
 /** Battery. A battery or bank. */
@@ -252,12 +346,26 @@ export interface BatteryFacts extends ComponentFacts {
     readonly 'restraint': Word<'strap' | 'box' | 'clamp' | 'none'>;
     /** Whether its live terminals are covered */
     readonly 'terminals-covered': Word<'yes' | 'no'>;
+    /** Rated cold-cranking current */
+    readonly 'cranking': Quantity;
+    /** Measured cold-cranking current */
+    readonly 'cranking-measured': Quantity;
+    /** How long since it was charged */
+    readonly 'hours-since-charge': Quantity;
+    /** Whether its gas is led out */
+    readonly 'vented': Word<'yes' | 'no'>;
+    /** Whether spring clips are on its terminals */
+    readonly 'spring-clips': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
 }
 
 /** Battery switch. Parts a battery from its circuits. */
 export interface BatterySwitchFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Rating */
+    readonly 'rating': Quantity;
 }
 
 /** Fuse. Guards a conductor. */
@@ -266,12 +374,28 @@ export interface FuseFacts extends ComponentFacts {
     readonly 'rating': Quantity;
     /** Distance from the source along the wire */
     readonly 'distance': Quantity;
+    /** The conductor it guards */
+    readonly 'protects': ComponentRef;
+    /** Whether the wire is sheathed from the source to it */
+    readonly 'sheathed-to-fuse': Word<'yes' | 'no'>;
 }
 
 /** Breaker. Guards a circuit, and can be reset. */
 export interface BreakerFacts extends ComponentFacts {
     /** Rating */
     readonly 'rating': Quantity;
+    /** The conductor it guards */
+    readonly 'protects': ComponentRef;
+    /** Distance from the source along the wire */
+    readonly 'distance': Quantity;
+}
+
+/** Main breaker. Parts the shore power from the boat. */
+export interface MainBreakerFacts extends BreakerFacts {
+    /** Poles it opens */
+    readonly 'poles': Quantity;
+    /** Distance from the shore inlet along the wire */
+    readonly 'distance-from-inlet': Quantity;
 }
 
 /** Conductor. A wire of a circuit. */
@@ -288,28 +412,50 @@ export interface ConductorFacts extends ComponentFacts {
     readonly 'in-engine-space': Word<'yes' | 'no'>;
     /** Whether it is sheathed all the way */
     readonly 'sheathed': Word<'yes' | 'no'>;
+    /** What it feeds */
+    readonly 'feeds': Text;
+    /** Voltage at its source, under load */
+    readonly 'source-voltage': Quantity;
+    /** Voltage at the load, under load */
+    readonly 'load-voltage': Quantity;
+    /** To earth, by the test voltage named */
+    readonly 'insulation-resistance': Quantity;
+    /** Whether it is stranded */
+    readonly 'stranded': Word<'yes' | 'no'>;
+    /** Whether it is chafed */
+    readonly 'chafed': Word<'yes' | 'no'>;
 }
 
 /** Panel. A switch panel. */
 export interface PanelFacts extends ComponentFacts {
     /** Whether its circuits are labeled */
     readonly 'labeled': Word<'yes' | 'no'>;
+    /** Whether its back is covered */
+    readonly 'covered': Word<'yes' | 'no'>;
 }
 
 /** Battery charger. Charges from shore power. */
 export interface ChargerFacts extends ComponentFacts {
     /** Charging voltage */
     readonly 'voltage': Quantity;
+    /** Rated current */
+    readonly 'current': Quantity;
 }
 
 /** Alternator. Charges from the engine. */
 export interface AlternatorFacts extends ComponentFacts {
     /** Charging voltage */
     readonly 'voltage': Quantity;
+    /** Rated current */
+    readonly 'current': Quantity;
 }
 
 /** Inverter. Makes AC from a battery. */
 export interface InverterFacts extends ComponentFacts {
+    /** Rated output */
+    readonly 'output': Quantity;
+    /** When its neutral is joined to earth */
+    readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
 }
 
 /** Solar panel. Charges from the sun. */
@@ -324,12 +470,20 @@ export interface ShoreInletFacts extends ComponentFacts {
     readonly 'browned': Word<'yes' | 'no'>;
     /** How much warmer it grew under load */
     readonly 'temperature-rise': Text;
+    /** Nominal voltage */
+    readonly 'voltage': Quantity;
+    /** Steady load */
+    readonly 'load': Quantity;
 }
 
 /** Shore cord. The cable to the dock. */
 export interface ShoreCordFacts extends ComponentFacts {
     /** Leakage by a clamp on the whole cord */
     readonly 'leakage': Quantity;
+    /** Rating */
+    readonly 'rating': Quantity;
+    /** Whether an end is browned or melted */
+    readonly 'browned': Word<'yes' | 'no'>;
 }
 
 /** Leakage breaker. Trips when current leaks to earth. */
@@ -338,6 +492,10 @@ export interface LeakageBreakerFacts extends ComponentFacts {
     readonly 'trip-current': Quantity;
     /** Whether it trips when tested */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Time it took to trip */
+    readonly 'trip-time': Quantity;
+    /** Distance from the shore inlet along the wire */
+    readonly 'distance': Quantity;
 }
 
 /** AC outlet. An AC outlet aboard. */
@@ -346,12 +504,26 @@ export interface OutletFacts extends ComponentFacts {
     readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
     /** To earth */
     readonly 'earth-resistance': Quantity;
+    /** Whether it is in the galley, head, machinery space or in the weather */
+    readonly 'wet-place': Word<'yes' | 'no'>;
+    /** Whether a leakage device of its own guards it */
+    readonly 'leakage-protected': Word<'yes' | 'no'>;
 }
 
 /** Galvanic isolator. Blocks galvanic current in the shore earth. */
 export interface GalvanicIsolatorFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Isolation transformer. Parts the boat from the shore earth by two windings. */
+export interface TransformerFacts extends ComponentFacts {
+    /** Rated output */
+    readonly 'output': Quantity;
+    /** Distance from the shore inlet along the wire */
+    readonly 'distance-from-inlet': Quantity;
+    /** Whether its neutral is joined to earth aboard */
+    readonly 'neutral-bonded': Word<'yes' | 'no'>;
 }
 
 /** Engine. An engine. */
@@ -370,6 +542,22 @@ export interface EngineFacts extends ApplianceFacts {
     readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'>;
     /** Cylinders */
     readonly 'cylinders': Quantity;
+    /** Which meter or paper the hours come from */
+    readonly 'hours-source': Text;
+    /** Compression of each cylinder, in order */
+    readonly 'compression': Quantity;
+    /** Least compression the maker allows */
+    readonly 'least-compression': Quantity;
+    /** Its oil */
+    readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'diluted' | 'not-seen'>;
+    /** Hours on the oil */
+    readonly 'oil-hours': Quantity;
+    /** Temperature of the coolant under load */
+    readonly 'running-temperature': Quantity;
+    /** How it starts from cold */
+    readonly 'cold-start': Word<'at-once' | 'slow' | 'no' | 'not-tried'>;
+    /** Leaks of oil, fuel or water */
+    readonly 'leaks-seen': Text;
 }
 
 /** Main engine. An engine that drives her. */
@@ -384,16 +572,26 @@ export interface GeneratorFacts extends EngineFacts {
 
 /** Gearbox. Between engine and shaft. */
 export interface GearboxFacts extends ComponentFacts {
-    /** Reduction */
+    /** Turns of the engine for one of the shaft */
     readonly 'ratio': Quantity;
     /** Its oil */
     readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'not-seen'>;
     /** Whether it leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
+    /** How it shifts */
+    readonly 'shift': Word<'clean' | 'stiff' | 'slips' | 'not-tried'>;
+    /** Temperature under load */
+    readonly 'temperature': Quantity;
 }
 
 /** Engine mounts. Carry the engine. */
 export interface EngineMountFacts extends ComponentFacts {
+    /** Its rubber */
+    readonly 'rubber': Word<'sound' | 'soft' | 'parted' | 'not-seen'>;
+    /** Its bolts */
+    readonly 'bolts': Word<'tight' | 'loose' | 'missing' | 'not-seen'>;
+    /** Whether a bracket is cracked */
+    readonly 'cracked': Word<'yes' | 'no'>;
 }
 
 /** Coolant. Water and glycol in the closed circuit of an engine. */
@@ -422,12 +620,18 @@ export interface CoolantFacts extends ComponentFacts {
     readonly 'added': Word<'concentrate' | 'premix' | 'water'>;
     /** pH */
     readonly 'acidity': Quantity;
+    /** How full the header tank stood */
+    readonly 'filled': Word<'full' | 'low' | 'empty' | 'not-seen'>;
+    /** How long the maker lets it stay */
+    readonly 'makers-term': Quantity;
 }
 
 /** Raw-water pump. Draws sea water to cool an engine. */
 export interface RawWaterPumpFacts extends PumpFacts {
     /** When its impeller was fitted */
     readonly 'impeller-fitted': DateValue;
+    /** Whether it weeps at its shaft */
+    readonly 'leaks': Word<'yes' | 'no'>;
 }
 
 /** Heat exchanger. Cools the engine's coolant with sea water. */
@@ -448,6 +652,10 @@ export interface ExhaustRiserFacts extends FittingFacts {
     readonly 'injection-above-waterline': Quantity;
     /** Temperature of its skin */
     readonly 'temperature': Quantity;
+    /** When it was last opened */
+    readonly 'opened': DateValue;
+    /** Whether its hot part is lagged */
+    readonly 'lagged': Word<'yes' | 'no'>;
 }
 
 /** Hose. A hose of a run. Its bore must fit the outside diameter of each tail it sits on. */
@@ -496,6 +704,8 @@ export interface HoseFacts extends Omit<ComponentFacts, 'condition'> {
 export interface ExhaustHoseFacts extends HoseFacts {
     /** Temperature of its skin under load */
     readonly 'temperature': Quantity;
+    /** How far it falls from elbow to outlet */
+    readonly 'drop': Quantity;
 }
 
 /** Muffler. Silences the exhaust and holds what runs back when the engine stops. */
@@ -504,6 +714,52 @@ export interface MufflerFacts extends FittingFacts {
     readonly 'volume': Quantity;
     /** Height of its inlet above the waterline */
     readonly 'inlet-above-waterline': Quantity;
+}
+
+/** Turbocharger. Driven by the exhaust, presses air into the engine. */
+export interface TurboFacts extends ComponentFacts {
+    /** Boost under load */
+    readonly 'boost': Quantity;
+    /** Whether its hot part is lagged */
+    readonly 'lagged': Word<'yes' | 'no'>;
+    /** Whether oil or gas leaks from it */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Blower. Draws vapor out of a space before an engine is started. */
+export interface BlowerFacts extends ComponentFacts {
+    /** Rating on it */
+    readonly 'rated-flow': Quantity;
+    /** Flow measured at its outlet */
+    readonly 'measured-flow': Quantity;
+    /** Net volume of the space it serves */
+    readonly 'space-volume': Quantity;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+}
+
+/** Ventilation duct. Carries air into or out of an engine or tank space. */
+export interface VentDuctFacts extends ComponentFacts {
+    /** Which way the air goes */
+    readonly 'way': Word<'supply' | 'exhaust'>;
+    /** Clear area */
+    readonly 'area': Quantity;
+    /** Inside diameter */
+    readonly 'bore': Quantity;
+    /** Whether its inner end lies in the lower third of the space */
+    readonly 'in-lower-third': Word<'yes' | 'no'>;
+    /** Whether its inner end lies above the usual bilge water */
+    readonly 'above-bilge-water': Word<'yes' | 'no'>;
+}
+
+/** Cowl. The outer end of a ventilation duct. */
+export interface CowlFacts extends ComponentFacts {
+    /** Clear area */
+    readonly 'area': Quantity;
+    /** Which way it faces */
+    readonly 'faces': Word<'forward' | 'aft' | 'turning'>;
 }
 
 /** Fire extinguisher. A portable fire extinguisher. */
@@ -516,6 +772,10 @@ export interface ExtinguisherFacts extends ComponentFacts {
     readonly 'gauge': Word<'in-range' | 'out-of-range' | 'none'>;
     /** Its pin */
     readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
+    /** Mass as weighed */
+    readonly 'mass': Quantity;
+    /** Whether it hangs in a bracket */
+    readonly 'bracket': Word<'yes' | 'no'>;
 }
 
 /** Fixed extinguisher. A fixed system in the machinery space. */
@@ -526,6 +786,14 @@ export interface FixedExtinguisherFacts extends ComponentFacts {
     readonly 'serviced': DateValue;
     /** Whether it stops the engine */
     readonly 'stops-engine': Word<'yes' | 'no'>;
+    /** Agent */
+    readonly 'agent': Word<'clean-agent' | 'carbon-dioxide' | 'aerosol' | 'other'>;
+    /** Mass of the agent on its label */
+    readonly 'agent-mass': Quantity;
+    /** Mass of the agent as weighed */
+    readonly 'agent-mass-now': Quantity;
+    /** Its pin or seal */
+    readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
 }
 
 /** Fire blanket. A fire blanket by the stove. */
@@ -552,6 +820,8 @@ export interface CoAlarmFacts extends ComponentFacts {
 export interface GasAlarmFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Date to be replaced by */
+    readonly 'replace-by': DateValue;
 }
 
 /** Escape. A way out other than the main one. */
@@ -568,6 +838,8 @@ export interface LifejacketFacts extends ComponentFacts {
     readonly 'sizes': Text;
     /** When they were last serviced */
     readonly 'serviced': DateValue;
+    /** How many are child sizes */
+    readonly 'child-sizes': Quantity;
 }
 
 /** Throwable device. A ring, horseshoe or cushion. */
@@ -580,6 +852,8 @@ export interface LiferaftFacts extends ComponentFacts {
     readonly 'persons': Quantity;
     /** When its service is due */
     readonly 'service-due': DateValue;
+    /** Whether its painter is made fast */
+    readonly 'painter-fast': Word<'yes' | 'no'>;
 }
 
 /** Hydrostatic release. Frees the raft when she sinks. */
@@ -626,6 +900,10 @@ export interface NavigationLightFacts extends ComponentFacts {
     readonly 'range': Quantity;
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Height above the gunwale */
+    readonly 'height': Quantity;
+    /** Arc that is hidden by spars or gear */
+    readonly 'masked': Quantity;
 }
 
 /** Sound device. A horn, whistle or bell. */
@@ -640,6 +918,8 @@ export interface SoundDeviceFacts extends ComponentFacts {
 export interface CompassFacts extends ComponentFacts {
     /** Whether there is a deviation card */
     readonly 'deviation-card': Word<'yes' | 'no'>;
+    /** When it was last adjusted */
+    readonly 'swung': DateValue;
 }
 
 /** VHF radio. A VHF radio. */
@@ -662,6 +942,58 @@ export interface PlacardFacts extends ComponentFacts {
     readonly 'text': Text;
     /** When it expires */
     readonly 'expires': DateValue;
+}
+
+/** Radar. Shows shores and vessels by radio echo. */
+export interface RadarFacts extends InstrumentFacts {
+}
+
+/** Identification transceiver. Sends and receives the names and positions of vessels. */
+export interface AisFacts extends InstrumentFacts {
+}
+
+/** Chart plotter. Shows her position on a chart. */
+export interface PlotterFacts extends InstrumentFacts {
+}
+
+/** Depth sounder. Tells the depth of water. */
+export interface DepthSounderFacts extends InstrumentFacts {
+}
+
+/** Certificate. A paper of the vessel: registration, document, radio license, insurance. */
+export interface CertificateFacts extends ComponentFacts {
+    /** Number on it */
+    readonly 'number': Text;
+    /** Vessel and owner as it names them */
+    readonly 'names': Text;
+    /** When it expires */
+    readonly 'expires': DateValue;
+}
+
+/** Capacity label. The builder's label of persons, load and engine power. */
+export interface CapacityLabelFacts extends ComponentFacts {
+    /** Persons on the label */
+    readonly 'persons': Quantity;
+    /** Load on the label */
+    readonly 'limit': Quantity;
+    /** Engine power on the label */
+    readonly 'engine-power': Quantity;
+}
+
+/** Marking. Name, port, official number or registration as marked on her. */
+export interface MarkingFacts extends ComponentFacts {
+    /** What it says */
+    readonly 'text': Text;
+    /** Height of the letters */
+    readonly 'letter-height': Quantity;
+    /** Whether taking it off would leave a trace */
+    readonly 'permanent': Word<'yes' | 'no'>;
+}
+
+/** Manual. A manual that is aboard. */
+export interface ManualFacts extends ComponentFacts {
+    /** What it is for */
+    readonly 'manual-for': Text;
 }
 
 /** Survey. The engagement: who asked for it, who attended, when, where and how she lay, and what is left out. */
@@ -972,6 +1304,12 @@ export interface FirmFacts {
     readonly 'limits': Text;
     /** Standing words of the scope */
     readonly 'scope': Text;
+    /** Line under the name on its papers */
+    readonly 'motto': Text;
+    /** Picture for the head of the report */
+    readonly 'logo': Text;
+    /** Standing words of the definitions */
+    readonly 'definitions': Text;
 }
 
 /** Material. A material, with what the checks need to know of it. */
@@ -1022,6 +1360,16 @@ export interface GasLockerFacts extends ComponentFacts {
     readonly 'distance-to-opening': Quantity;
     /** Whether gas could run from it into the hull */
     readonly 'open-to-hull': Word<'yes' | 'no'>;
+    /** How it opens */
+    readonly 'lid': Word<'top' | 'side' | 'none'>;
+    /** Whether it is tight to the inside of the boat */
+    readonly 'vapor-tight': Word<'yes' | 'no'>;
+    /** Whether its vent leaves from the bottom */
+    readonly 'vent-at-bottom': Word<'yes' | 'no'>;
+    /** Whether its vent is shared */
+    readonly 'vent-shared': Word<'yes' | 'no'>;
+    /** Whether its vent dips or rises on the way */
+    readonly 'vent-dips': Word<'yes' | 'no'>;
 }
 
 /** Gas cylinder. A cylinder of cooking gas. */
@@ -1030,20 +1378,40 @@ export interface GasCylinderFacts extends ComponentFacts {
     readonly 'requalified': DateValue;
     /** What it holds when full */
     readonly 'contents': Quantity;
+    /** What it holds */
+    readonly 'gas': Word<'propane' | 'butane' | 'natural-gas'>;
+    /** Whether it is secured */
+    readonly 'secured': Word<'yes' | 'no'>;
 }
 
 /** Gas regulator. Brings the gas to working pressure. */
 export interface RegulatorFacts extends ComponentFacts {
+    /** Pressure it gives */
+    readonly 'pressure': Quantity;
+}
+
+/** Gas gauge. Shows the pressure of the cylinder, for the leak test. */
+export interface GasGaugeFacts extends ComponentFacts {
+    /** Whether it is in the locker */
+    readonly 'in-locker': Word<'yes' | 'no'>;
 }
 
 /** Gas hose. A hose for cooking gas. */
 export interface GasHoseFacts extends HoseFacts {
+    /** Joints between the locker and the appliance */
+    readonly 'joints-inboard': Quantity;
+    /** How its ends are made */
+    readonly 'end-fittings': Word<'crimped' | 'screwed' | 'worm-clip'>;
 }
 
 /** Gas shut-off. Shuts the gas off. */
 export interface GasValveFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Whether it can be worked from the galley without reaching over the flame */
+    readonly 'at-galley': Word<'yes' | 'no'>;
+    /** How it is worked */
+    readonly 'drive': Word<'manual' | 'electric'>;
 }
 
 /** Gas test. A test of tightness: cylinder shut, line charged, appliances shut. */
@@ -1054,6 +1422,12 @@ export interface GasTestFacts extends ComponentFacts {
     readonly 'end-pressure': Quantity;
     /** How long it was watched */
     readonly 'duration': Quantity;
+    /** Whether the cylinder was shut */
+    readonly 'cylinder-shut': Word<'yes' | 'no'>;
+    /** Whether the appliances were shut */
+    readonly 'appliances-shut': Word<'yes' | 'no'>;
+    /** Whether the line was charged with its solenoid open */
+    readonly 'line-charged': Word<'yes' | 'no'>;
 }
 
 /** Stove. A stove or oven. */
@@ -1062,6 +1436,10 @@ export interface StoveFacts extends ApplianceFacts {
     readonly 'fuel': Word<'gas' | 'diesel' | 'alcohol' | 'electric'>;
     /** Whether each burner shuts off when its flame goes out */
     readonly 'flame-failure': Word<'yes' | 'no'>;
+    /** Whether it swings */
+    readonly 'gimbaled': Word<'yes' | 'no'>;
+    /** Whether it is held against coming loose */
+    readonly 'fixed': Word<'yes' | 'no'>;
 }
 
 /** Heater. Heats the cabin. */
@@ -1070,6 +1448,14 @@ export interface HeaterFacts extends ApplianceFacts {
     readonly 'fuel': Word<'gas' | 'diesel' | 'solid' | 'electric'>;
     /** Its flue */
     readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
+    /** From hot parts to what can burn */
+    readonly 'clearance': Quantity;
+}
+
+/** Fireplace. A stove for wood, coal or charcoal. */
+export interface FireplaceFacts extends HeaterFacts {
+    /** Whether it stands on a hearth that cannot burn */
+    readonly 'hearth': Word<'yes' | 'no'>;
 }
 
 /** Refrigeration. Keeps food cold. */
@@ -1092,16 +1478,24 @@ export interface HullShellFacts extends ComponentFacts {
     readonly 'moisture': Text;
     /** What sounding told */
     readonly 'percussion': Text;
+    /** Thickness of paint and barrier coat together */
+    readonly 'coating': Quantity;
 }
 
 /** Plate. Plating of a metal hull. */
 export interface PlateFacts extends ComponentFacts {
     /** Original thickness */
     readonly 'original-thickness': Quantity;
-    /** Gauged thickness */
+    /** Gauged thickness, mean of the readings */
     readonly 'thickness': Quantity;
     /** Deepest pit */
     readonly 'pit-depth': Quantity;
+    /** Where the original thickness comes from */
+    readonly 'original-basis': Word<'plan' | 'thickest-reading' | 'assumed'>;
+    /** How the pits lie */
+    readonly 'pits': Word<'none' | 'lone' | 'grouped'>;
+    /** State of its welds */
+    readonly 'weld': Word<'sound' | 'wasted' | 'cracked' | 'not-seen'>;
 }
 
 /** Planking. Planks of a wooden hull. */
@@ -1110,6 +1504,12 @@ export interface PlankFacts extends ComponentFacts {
     readonly 'thickness': Quantity;
     /** Moisture */
     readonly 'moisture': Quantity;
+    /** Seams and caulking */
+    readonly 'seams': Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
+    /** Ends of the planks */
+    readonly 'butts': Word<'sound' | 'parted' | 'not-seen'>;
+    /** How far a probe went in */
+    readonly 'probe': Quantity;
 }
 
 /** Frame. A rib of the hull. */
@@ -1120,6 +1520,22 @@ export interface FrameFacts extends ComponentFacts {
     readonly 'broken': Quantity;
     /** How many have a sister */
     readonly 'sistered': Quantity;
+    /** Section, as 2 in by 1-1/2 in */
+    readonly 'section': Text;
+}
+
+/** Fastenings. Screws, rivets or nails that hold the planks. A sample drawn from several places speaks for the rest. */
+export interface FasteningFacts extends ComponentFacts {
+    /** How many were drawn */
+    readonly 'sampled': Quantity;
+    /** How many of these were wasted */
+    readonly 'bad': Quantity;
+    /** Where they were drawn */
+    readonly 'from': Text;
+    /** Spacing */
+    readonly 'spacing': Quantity;
+    /** Loss of the shank, the worst of the sample */
+    readonly 'shank-loss': Quantity;
 }
 
 /** Stringer. A lengthwise stiffener. */
@@ -1148,6 +1564,10 @@ export interface BulkheadFacts extends ComponentFacts {
 export interface TransomFacts extends ComponentFacts {
     /** What sounding told */
     readonly 'percussion': Text;
+    /** What the meter read, on its own scale */
+    readonly 'moisture': Text;
+    /** Whether it gives under load */
+    readonly 'flexes': Word<'yes' | 'no'>;
 }
 
 /** Keel. The fin or bar under the hull, with its ballast. */
@@ -1168,12 +1588,48 @@ export interface KeelBoltFacts extends ComponentFacts {
     readonly 'drawn': Quantity;
     /** Whether they weep */
     readonly 'weeps': Word<'yes' | 'no'>;
+    /** Torque they stood */
+    readonly 'torque': Quantity;
 }
 
 /** Hull to deck joint. Where hull and deck meet. */
 export interface HullDeckJointFacts extends ComponentFacts {
     /** Whether it leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Rubbing strake. A strip along the side that takes the chafe of docks. */
+export interface RubbingStrakeFacts extends ComponentFacts {
+    /** Whether water comes in at its fastenings */
+    readonly 'leaks': Word<'yes' | 'no'>;
+    /** Whether it is loose */
+    readonly 'loose': Word<'yes' | 'no'>;
+}
+
+/** Crossbeam. Joins the hulls of a multihull. */
+export interface CrossbeamFacts extends ComponentFacts {
+    /** Whether a crack was seen at its ends */
+    readonly 'cracked': Word<'yes' | 'no'>;
+    /** What holds it */
+    readonly 'fasteners': Word<'tight' | 'loose' | 'wasted' | 'not-seen'>;
+}
+
+/** Bridge deck. The deck between the hulls of a multihull. */
+export interface BridgeDeckFacts extends ComponentFacts {
+    /** Height of its underside above the water at rest */
+    readonly 'clearance': Quantity;
+    /** Whether its underside is cracked */
+    readonly 'slam-cracks': Word<'yes' | 'no'>;
+}
+
+/** Pontoon. A closed float that carries a houseboat or raft. */
+export interface PontoonFacts extends ComponentFacts {
+    /** Closed chambers */
+    readonly 'chambers': Quantity;
+    /** Whether water was found inside */
+    readonly 'water-inside': Word<'yes' | 'no'>;
+    /** Gauged thickness */
+    readonly 'thickness': Quantity;
 }
 
 /** Blisters. Bubbles in gelcoat or laminate. */
@@ -1200,6 +1656,16 @@ export interface RudderFacts extends ComponentFacts {
     readonly 'wet-core': Word<'yes' | 'no'>;
 }
 
+/** Coating. Paint on the hull or on a metal part, with what lies under it. */
+export interface CoatingFacts extends ComponentFacts {
+    /** What it is */
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'barrier' | 'topside' | 'none' | 'unknown'>;
+    /** Thickness, all coats together */
+    readonly 'thickness': Quantity;
+    /** How it holds */
+    readonly 'adhesion': Word<'sound' | 'lifting' | 'bare' | 'not-tried'>;
+}
+
 /** Anode. Soft metal fitted to waste away in place of better metal. */
 export interface AnodeFacts extends ComponentFacts {
     /** Mass when new */
@@ -1214,6 +1680,12 @@ export interface AnodeFacts extends ComponentFacts {
     readonly 'months-to-haul-out': Quantity;
     /** What it protects */
     readonly 'protects': ComponentRef;
+    /** Volume when new, from its sizes */
+    readonly 'original-volume': Quantity;
+    /** Volume now, from its sizes */
+    readonly 'present-volume': Quantity;
+    /** Whether it was painted over, which stops it working */
+    readonly 'painted': Word<'yes' | 'no'>;
 }
 
 /** Bonding. Wires that join underwater metals together. */
@@ -1224,6 +1696,10 @@ export interface BondingFacts extends ComponentFacts {
     readonly 'isolated': Word<'yes' | 'no'>;
     /** Whether a lead is broken */
     readonly 'broken': Word<'yes' | 'no'>;
+    /** Size of the lead, as 8 AWG */
+    readonly 'gauge': Quantity;
+    /** Color of the lead */
+    readonly 'color': Text;
 }
 
 /** Impressed-current protection. Protects metals by a controlled current. */
@@ -1232,6 +1708,8 @@ export interface ImpressedCurrentFacts extends ComponentFacts {
     readonly 'set-point': Quantity;
     /** Current it gives */
     readonly 'output': Quantity;
+    /** When its reference cell was fitted */
+    readonly 'reference-fitted': DateValue;
 }
 
 /** Strut. Carries the shaft under water. */
@@ -1276,10 +1754,14 @@ export interface HullPotentialFacts extends ComponentFacts {
     readonly 'own-potential': Quantity;
     /** How long she had lain there */
     readonly 'hours-lain': Quantity;
+    /** The part read, where it is not the whole system */
+    readonly 'part': ComponentRef;
 }
 
 /** Hull opening. A hole through the hull. The hose, valve and tail behind it are recorded in its run. */
-export interface HullOpeningFacts extends FittingFacts {
+export interface HullOpeningFacts extends Omit<FittingFacts, 'size'> {
+    /** Nominal size as marked; a pipe size is not a hose size */
+    readonly 'size': Quantity;
     /** What it is for */
     readonly 'service': Word<'raw-water-cooling' | 'toilet-intake' | 'toilet-discharge' | 'sink-drain' | 'shower-drain' | 'cockpit-drain' | 'deck-drain' | 'bilge-discharge' | 'wash-down' | 'generator-cooling' | 'air-conditioning' | 'exhaust' | 'fuel-feed' | 'fuel-return' | 'fuel-fill' | 'fuel-vent' | 'fresh-water' | 'hot-water' | 'coolant' | 'gas' | 'other'>;
     /** Depth of its center below the waterline at rest */
@@ -1302,10 +1784,26 @@ export interface HullOpeningFacts extends FittingFacts {
     readonly 'standpipe': Word<'yes' | 'no'>;
     /** How far the standpipe rises above the heeled waterline */
     readonly 'standpipe-above-waterline': Quantity;
+    /** Whether it is cracked */
+    readonly 'cracked': Word<'yes' | 'no'>;
+    /** Whether it lies in the sun, which makes plastic brittle */
+    readonly 'sun-exposed': Word<'yes' | 'no'>;
 }
 
 /** Through-hull. A flanged or mushroom fitting through the hull, with its stem inside. */
 export interface ThroughHullFacts extends HullOpeningFacts {
+}
+
+/** Skin fitting. A flanged outlet or inlet through the skin, with a tail inside and no valve of its own. */
+export interface SkinFittingFacts extends HullOpeningFacts {
+}
+
+/** Sea chest. A box built into the hull that feeds several valves from one opening. */
+export interface SeaChestFacts extends HullOpeningFacts {
+    /** Whether a grating covers it */
+    readonly 'grating': Word<'yes' | 'no'>;
+    /** Valves on it */
+    readonly 'branches': Quantity;
 }
 
 /** Scupper. A drain from deck or cockpit through the topsides or hull. */
@@ -1327,7 +1825,9 @@ export interface DrainPlugFacts extends HullOpeningFacts {
 }
 
 /** Valve. Closes a plumbing run. A quarter-turn lever shows at a glance whether it is open. */
-export interface ValveFacts extends FittingFacts {
+export interface ValveFacts extends Omit<FittingFacts, 'size'> {
+    /** Nominal size as marked, which is a pipe size, not a hose size */
+    readonly 'size': Quantity;
     /** How it closes */
     readonly 'pattern': Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'>;
     /** What happened when it was worked */
@@ -1346,6 +1846,12 @@ export interface ValveFacts extends FittingFacts {
     readonly 'leaks': Word<'yes' | 'no'>;
     /** Whether it shuts the water off when shut */
     readonly 'shuts-off': Word<'yes' | 'no'>;
+    /** Whether its stem or wheel turns without moving the gate */
+    readonly 'spins': Word<'yes' | 'no'>;
+    /** Whether its body is cracked */
+    readonly 'cracked': Word<'yes' | 'no'>;
+    /** Whether tools are needed to reach or to work it */
+    readonly 'needs-tools': Word<'yes' | 'no'>;
 }
 
 /** Seacock. A valve fixed to the hull at an opening, with a lever. */
@@ -1460,6 +1966,14 @@ export interface HoldingTankFacts extends ApplianceFacts {
     readonly 'vent-bore': Quantity;
 }
 
+/** Treatment device. Treats sewage aboard before it goes over the side. */
+export interface TreatmentDeviceFacts extends ApplianceFacts {
+    /** Type on its label */
+    readonly 'certified-type': Word<'type-i' | 'type-ii' | 'unlabeled'>;
+    /** How it is secured where sewage may not be let out */
+    readonly 'secured-by': Word<'locked-door' | 'none' | 'not-seen'>;
+}
+
 /** Air conditioner. Cooled by raw water. */
 export interface AirConditionerFacts extends ApplianceFacts {
 }
@@ -1476,6 +1990,8 @@ export interface ShaftFacts extends ComponentFacts {
     readonly 'run-out': Quantity;
     /** Whether it is pitted */
     readonly 'pitted': Word<'yes' | 'no'>;
+    /** Its key and keyway */
+    readonly 'key': Word<'sound' | 'worn' | 'sheared' | 'not-seen'>;
 }
 
 /** Coupling. Joins gearbox and shaft. */
@@ -1484,6 +2000,10 @@ export interface CouplingFacts extends ComponentFacts {
     readonly 'gap': Quantity;
     /** Diameter of its faces */
     readonly 'diameter': Quantity;
+    /** How it joins */
+    readonly 'pattern': Word<'rigid' | 'flexible'>;
+    /** Its bolts */
+    readonly 'bolts': Word<'tight' | 'loose' | 'missing' | 'not-seen'>;
 }
 
 /** Shaft seal. Keeps the sea out where the shaft leaves the hull. */
@@ -1502,6 +2022,8 @@ export interface ShaftSealFacts extends FittingFacts {
 
 /** Packed gland. A stuffing box with greased packing; a few drops a minute under way keep it cool. */
 export interface PackedGlandFacts extends ShaftSealFacts {
+    /** Thread left to take up the packing */
+    readonly 'adjustment-left': Quantity;
 }
 
 /** Face seal. A seal with a rubber bellows and two faces. */
@@ -1534,6 +2056,8 @@ export interface PropellerFacts extends ComponentFacts {
     readonly 'tip-gap': Quantity;
     /** Color of the bare metal when scraped */
     readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
+    /** Dings, bent or eroded blades */
+    readonly 'damage': Text;
 }
 
 /** Saildrive. A drive leg through the bottom. */
@@ -1558,6 +2082,44 @@ export interface OutdriveFacts extends ComponentFacts {
     readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
     /** Whether a barrier coat lies under the paint */
     readonly 'barrier-coat': Word<'yes' | 'no'>;
+    /** Whether a bellows is cracked */
+    readonly 'bellows-cracked': Word<'yes' | 'no'>;
+    /** Play at its end */
+    readonly 'play': Quantity;
+    /** Its trim and tilt */
+    readonly 'trim': Word<'works' | 'slow' | 'stuck' | 'not-tried'>;
+}
+
+/** Outboard. An engine that hangs on the transom with its own leg. */
+export interface OutboardFacts extends EngineFacts {
+    /** How it is mounted */
+    readonly 'mounted': Word<'clamped' | 'bolted'>;
+    /** Mass */
+    readonly 'mass': Quantity;
+    /** Whether the oil of its leg is milky */
+    readonly 'oil-milky': Word<'yes' | 'no'>;
+    /** Paint on the leg */
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
+}
+
+/** Jet drive. A pump in the bottom that drives her by a jet. */
+export interface JetDriveFacts extends ComponentFacts {
+    /** Gap from impeller to wear ring */
+    readonly 'wear-ring-gap': Quantity;
+    /** Its reversing bucket */
+    readonly 'bucket': Word<'works' | 'stiff' | 'stuck' | 'not-tried'>;
+    /** Whether water comes in at it */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
+/** Pod drive. A steerable drive leg through the bottom. */
+export interface PodFacts extends ComponentFacts {
+    /** When its hull seal was fitted */
+    readonly 'seal-fitted': DateValue;
+    /** Whether its oil is milky */
+    readonly 'oil-milky': Word<'yes' | 'no'>;
+    /** Paint on the leg */
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
 }
 
 /** Steering. From wheel or tiller to rudder. */
@@ -1568,6 +2130,12 @@ export interface SteeringFacts extends ComponentFacts {
     readonly 'play': Quantity;
     /** Emergency tiller */
     readonly 'emergency-tiller': Word<'fits' | 'does-not-fit' | 'none' | 'not-tried'>;
+    /** How the wheel moves the rudder */
+    readonly 'drive': Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'>;
+    /** Whether fluid leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+    /** Whether stops keep the rudder from going too far */
+    readonly 'stops': Word<'yes' | 'no'>;
 }
 
 /** Spar. A mast, boom or other spar. */
@@ -1588,6 +2156,12 @@ export interface MastFacts extends SparFacts {
 
 /** Boom. A boom. */
 export interface BoomFacts extends SparFacts {
+}
+
+/** Spreader. Holds a shroud away from the mast. */
+export interface SpreaderFacts extends SparFacts {
+    /** Whether it halves the angle of the shroud */
+    readonly 'angle-even': Word<'yes' | 'no'>;
 }
 
 /** Standing rigging wire. A shroud or stay. */
@@ -1614,6 +2188,14 @@ export interface ShroudFacts extends WireFacts {
 export interface StayFacts extends WireFacts {
 }
 
+/** Wire terminal. The end fitting of a wire. */
+export interface TerminalFacts extends ComponentFacts {
+    /** How it is made */
+    readonly 'build': Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
+    /** What was seen of it */
+    readonly 'state': Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
+}
+
 /** Chainplate. Ties a shroud or stay to the hull. */
 export interface ChainplateFacts extends ComponentFacts {
     /** When it was last drawn */
@@ -1628,10 +2210,14 @@ export interface ChainplateFacts extends ComponentFacts {
 export interface TurnbuckleFacts extends ComponentFacts {
     /** Whether it is pinned */
     readonly 'pinned': Word<'yes' | 'no'>;
+    /** Whether a crack was seen */
+    readonly 'cracked': Word<'yes' | 'no'>;
 }
 
 /** Halyard. Hoists a sail. */
 export interface HalyardFacts extends ComponentFacts {
+    /** Whether it is chafed */
+    readonly 'chafed': Word<'yes' | 'no'>;
 }
 
 /** Furler. Rolls a headsail. */
@@ -1644,6 +2230,10 @@ export interface FurlerFacts extends ComponentFacts {
 export interface SailFacts extends ComponentFacts {
     /** Whether it was hoisted for the survey */
     readonly 'hoisted': Word<'yes' | 'no'>;
+    /** Which sail */
+    readonly 'sail-kind': Text;
+    /** Its stitching */
+    readonly 'stitching': Word<'sound' | 'worn' | 'parted' | 'not-seen'>;
 }
 
 /** Winch. A winch. */
@@ -1662,6 +2252,14 @@ export interface TankFacts extends ApplianceFacts {
     readonly 'bottom-seen': Word<'yes' | 'no'>;
     /** Pressure it was tested with */
     readonly 'tested': Quantity;
+    /** Test pressure on its label */
+    readonly 'label-pressure': Quantity;
+    /** What it rests on and what holds it */
+    readonly 'supports': Text;
+    /** Whether foam is all that holds it */
+    readonly 'foamed-in': Word<'yes' | 'no'>;
+    /** Whether it rests on something that holds water */
+    readonly 'wet-pad': Word<'yes' | 'no'>;
 }
 
 /** Fuel tank. Holds fuel. */
@@ -1674,6 +2272,8 @@ export interface FuelTankFacts extends TankFacts {
     readonly 'water-on-top': Word<'yes' | 'no'>;
     /** From fill to tank to ground */
     readonly 'bond-resistance': Quantity;
+    /** Whether fill, tank and ground are joined by a wire */
+    readonly 'fill-bond': Word<'yes' | 'no'>;
 }
 
 /** Water tank. Holds fresh water. */
@@ -1690,6 +2290,8 @@ export interface WaterHeaterFacts extends ApplianceFacts {
 export interface FuelFilterFacts extends FittingFacts {
     /** What its bowl is */
     readonly 'bowl': Word<'metal' | 'plastic' | 'heat-shielded'>;
+    /** Fire-test mark as read */
+    readonly 'mark': Text;
 }
 
 /** Fuel fill. Where fuel is filled in. */
@@ -1700,6 +2302,46 @@ export interface FuelFillFacts extends FittingFacts {
 export interface FuelVentFacts extends FittingFacts {
     /** Whether it has a flame screen */
     readonly 'flame-screen': Word<'yes' | 'no'>;
+}
+
+/** Fuel line. A metal line from tank to engine. */
+export interface FuelLineFacts extends PipeFacts {
+    /** Whether any of it lies below the top of the tank */
+    readonly 'below-tank-top': Word<'yes' | 'no'>;
+    /** Whether it is held and guarded against chafe */
+    readonly 'supported': Word<'yes' | 'no'>;
+}
+
+/** Fuel hose. A hose for fuel; its marking tells liquid or vapor and whether it stood a fire test. */
+export interface FuelHoseFacts extends HoseFacts {
+    /** Whether any of it lies below the top of the tank */
+    readonly 'below-tank-top': Word<'yes' | 'no'>;
+}
+
+/** Fuel valve. Shuts off the fuel. */
+export interface FuelValveFacts extends ValveFacts {
+    /** Whether it sits at the tank */
+    readonly 'at-tank': Word<'yes' | 'no'>;
+    /** Whether it can be worked from outside the engine space */
+    readonly 'remote': Word<'yes' | 'no'>;
+}
+
+/** Antisiphon device. Stops fuel from siphoning out of the tank when a line breaks. */
+export interface AntiSiphonDeviceFacts extends FittingFacts {
+    /** How it works */
+    readonly 'drive': Word<'spring' | 'electric'>;
+}
+
+/** Fresh-water pump. Puts fresh water under pressure. */
+export interface WaterPumpFacts extends PumpFacts {
+    /** Pressure it stops at */
+    readonly 'pressure': Quantity;
+}
+
+/** Shower sump. Gathers shower water and pumps it over the side. */
+export interface ShowerSumpFacts extends ApplianceFacts {
+    /** Whether its discharge rises in a loop */
+    readonly 'looped': Word<'yes' | 'no'>;
 }
 
 /** The facts of each kind, by its id. */
@@ -1718,17 +2360,26 @@ export interface KindFacts {
     readonly 'cockpit': CockpitFacts;
     readonly 'stanchion': StanchionFacts;
     readonly 'lifeline': LifelineFacts;
+    readonly 'guardrail': GuardrailFacts;
     readonly 'ladder': LadderFacts;
+    readonly 'swim-platform': SwimPlatformFacts;
     readonly 'anchor': AnchorFacts;
     readonly 'chain': ChainFacts;
     readonly 'rode': RodeFacts;
     readonly 'windlass': WindlassFacts;
+    readonly 'bow-roller': BowRollerFacts;
     readonly 'cleat': CleatFacts;
     readonly 'davit': DavitFacts;
+    readonly 'crane': CraneFacts;
+    readonly 'tow-gear': TowGearFacts;
+    readonly 'tender': TenderFacts;
+    readonly 'inflatable-tube': InflatableTubeFacts;
+    readonly 'trailer': TrailerFacts;
     readonly 'battery': BatteryFacts;
     readonly 'battery-switch': BatterySwitchFacts;
     readonly 'fuse': FuseFacts;
     readonly 'breaker': BreakerFacts;
+    readonly 'main-breaker': MainBreakerFacts;
     readonly 'conductor': ConductorFacts;
     readonly 'panel': PanelFacts;
     readonly 'charger': ChargerFacts;
@@ -1740,6 +2391,7 @@ export interface KindFacts {
     readonly 'leakage-breaker': LeakageBreakerFacts;
     readonly 'outlet': OutletFacts;
     readonly 'galvanic-isolator': GalvanicIsolatorFacts;
+    readonly 'transformer': TransformerFacts;
     readonly 'engine': EngineFacts;
     readonly 'main-engine': MainEngineFacts;
     readonly 'generator': GeneratorFacts;
@@ -1753,6 +2405,10 @@ export interface KindFacts {
     readonly 'hose': HoseFacts;
     readonly 'exhaust-hose': ExhaustHoseFacts;
     readonly 'muffler': MufflerFacts;
+    readonly 'turbo': TurboFacts;
+    readonly 'blower': BlowerFacts;
+    readonly 'vent-duct': VentDuctFacts;
+    readonly 'cowl': CowlFacts;
     readonly 'extinguisher': ExtinguisherFacts;
     readonly 'fixed-extinguisher': FixedExtinguisherFacts;
     readonly 'fire-blanket': FireBlanketFacts;
@@ -1774,6 +2430,14 @@ export interface KindFacts {
     readonly 'vhf': VhfFacts;
     readonly 'instrument': InstrumentFacts;
     readonly 'placard': PlacardFacts;
+    readonly 'radar': RadarFacts;
+    readonly 'ais': AisFacts;
+    readonly 'plotter': PlotterFacts;
+    readonly 'depth-sounder': DepthSounderFacts;
+    readonly 'certificate': CertificateFacts;
+    readonly 'capacity-label': CapacityLabelFacts;
+    readonly 'marking': MarkingFacts;
+    readonly 'manual': ManualFacts;
     readonly 'survey': SurveyFacts;
     readonly 'vessel': VesselFacts;
     readonly 'run': RunFacts;
@@ -1790,16 +2454,19 @@ export interface KindFacts {
     readonly 'gas-locker': GasLockerFacts;
     readonly 'gas-cylinder': GasCylinderFacts;
     readonly 'regulator': RegulatorFacts;
+    readonly 'gas-gauge': GasGaugeFacts;
     readonly 'gas-hose': GasHoseFacts;
     readonly 'gas-valve': GasValveFacts;
     readonly 'gas-test': GasTestFacts;
     readonly 'stove': StoveFacts;
     readonly 'heater': HeaterFacts;
+    readonly 'fireplace': FireplaceFacts;
     readonly 'refrigeration': RefrigerationFacts;
     readonly 'hull-shell': HullShellFacts;
     readonly 'plate': PlateFacts;
     readonly 'plank': PlankFacts;
     readonly 'frame': FrameFacts;
+    readonly 'fastening': FasteningFacts;
     readonly 'stringer': StringerFacts;
     readonly 'floor': FloorFacts;
     readonly 'bulkhead': BulkheadFacts;
@@ -1807,8 +2474,13 @@ export interface KindFacts {
     readonly 'keel': KeelFacts;
     readonly 'keel-bolt': KeelBoltFacts;
     readonly 'hull-deck-joint': HullDeckJointFacts;
+    readonly 'rubbing-strake': RubbingStrakeFacts;
+    readonly 'crossbeam': CrossbeamFacts;
+    readonly 'bridge-deck': BridgeDeckFacts;
+    readonly 'pontoon': PontoonFacts;
     readonly 'blister': BlisterFacts;
     readonly 'rudder': RudderFacts;
+    readonly 'coating': CoatingFacts;
     readonly 'anode': AnodeFacts;
     readonly 'bonding': BondingFacts;
     readonly 'impressed-current': ImpressedCurrentFacts;
@@ -1818,6 +2490,8 @@ export interface KindFacts {
     readonly 'hull-potential': HullPotentialFacts;
     readonly 'hull-opening': HullOpeningFacts;
     readonly 'through-hull': ThroughHullFacts;
+    readonly 'skin-fitting': SkinFittingFacts;
+    readonly 'sea-chest': SeaChestFacts;
     readonly 'scupper': ScupperFacts;
     readonly 'skin-fitting-above': SkinFittingAboveFacts;
     readonly 'transducer': TransducerFacts;
@@ -1844,6 +2518,7 @@ export interface KindFacts {
     readonly 'sink': SinkFacts;
     readonly 'shower': ShowerFacts;
     readonly 'holding-tank': HoldingTankFacts;
+    readonly 'treatment-device': TreatmentDeviceFacts;
     readonly 'air-conditioner': AirConditionerFacts;
     readonly 'wash-down-pump': WashDownPumpFacts;
     readonly 'shaft': ShaftFacts;
@@ -1856,13 +2531,18 @@ export interface KindFacts {
     readonly 'propeller': PropellerFacts;
     readonly 'saildrive': SaildriveFacts;
     readonly 'outdrive': OutdriveFacts;
+    readonly 'outboard': OutboardFacts;
+    readonly 'jet-drive': JetDriveFacts;
+    readonly 'pod': PodFacts;
     readonly 'steering': SteeringFacts;
     readonly 'spar': SparFacts;
     readonly 'mast': MastFacts;
     readonly 'boom': BoomFacts;
+    readonly 'spreader': SpreaderFacts;
     readonly 'wire': WireFacts;
     readonly 'shroud': ShroudFacts;
     readonly 'stay': StayFacts;
+    readonly 'terminal': TerminalFacts;
     readonly 'chainplate': ChainplateFacts;
     readonly 'turnbuckle': TurnbuckleFacts;
     readonly 'halyard': HalyardFacts;
@@ -1876,6 +2556,12 @@ export interface KindFacts {
     readonly 'fuel-filter': FuelFilterFacts;
     readonly 'fuel-fill': FuelFillFacts;
     readonly 'fuel-vent': FuelVentFacts;
+    readonly 'fuel-line': FuelLineFacts;
+    readonly 'fuel-hose': FuelHoseFacts;
+    readonly 'fuel-valve': FuelValveFacts;
+    readonly 'anti-siphon-device': AntiSiphonDeviceFacts;
+    readonly 'water-pump': WaterPumpFacts;
+    readonly 'shower-sump': ShowerSumpFacts;
 }
 
 export type KindName = keyof KindFacts;
@@ -1883,6 +2569,7 @@ export type FactsOf<K extends KindName> = KindFacts[K];
 
 /** Every property that some kind declares. */
 export interface AnyFacts {
+    readonly 'above-bilge-water': Word<'yes' | 'no'>;
     readonly 'above-waterline': Quantity;
     readonly 'access': Text;
     readonly 'acid': Word<'yes' | 'no'>;
@@ -1890,15 +2577,26 @@ export interface AnyFacts {
     readonly 'active-potential': Quantity;
     readonly 'added': Word<'concentrate' | 'premix' | 'water'>;
     readonly 'address': Text;
+    readonly 'adhesion': Word<'sound' | 'lifting' | 'bare' | 'not-tried'>;
     readonly 'adjusted': Quantity;
+    readonly 'adjustment-left': Quantity;
+    readonly 'agent': Word<'clean-agent' | 'carbon-dioxide' | 'aerosol' | 'other'>;
+    readonly 'agent-mass': Quantity;
+    readonly 'agent-mass-now': Quantity;
     readonly 'air-draft': Quantity;
     readonly 'angle': Quantity;
+    readonly 'angle-even': Word<'yes' | 'no'>;
     readonly 'anode-left': Quantity;
     readonly 'answers': CheckRef;
+    readonly 'appliances-shut': Word<'yes' | 'no'>;
+    readonly 'area': Quantity;
     readonly 'area-ratio': Quantity;
     readonly 'asking': Quantity;
+    readonly 'at-galley': Word<'yes' | 'no'>;
+    readonly 'at-tank': Word<'yes' | 'no'>;
     readonly 'automatic': Word<'yes' | 'no'>;
     readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'> | Word<'bonded-block' | 'loose-block' | 'none'>;
+    readonly 'bad': Quantity;
     readonly 'ballast': Quantity;
     readonly 'barrier-coat': Word<'yes' | 'no'>;
     readonly 'base-moves': Word<'yes' | 'no'>;
@@ -1906,33 +2604,50 @@ export interface AnyFacts {
     readonly 'battery-expires': DateValue;
     readonly 'beam': Quantity;
     readonly 'bearing-clearance': Quantity;
+    readonly 'bearings': Word<'sound' | 'noisy' | 'loose' | 'not-tried'>;
     readonly 'because': Text;
+    readonly 'bellows-cracked': Word<'yes' | 'no'>;
     readonly 'bellows-fitted': DateValue;
     readonly 'below-heeled-waterline': Word<'yes' | 'no'>;
+    readonly 'below-tank-top': Word<'yes' | 'no'>;
     readonly 'below-waterline': Quantity;
     readonly 'bends': Text;
+    readonly 'bent': Word<'yes' | 'no'>;
     readonly 'blades': Quantity;
     readonly 'blank-aboard': Word<'yes' | 'no'>;
     readonly 'body': Word<'metal' | 'plastic' | 'glass-bowl'>;
+    readonly 'bolts': Word<'tight' | 'loose' | 'missing' | 'not-seen'>;
     readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
     readonly 'bond-resistance': Quantity;
     readonly 'bonded': Word<'yes' | 'no'>;
+    readonly 'boost': Quantity;
     readonly 'bore': Quantity;
     readonly 'bottom-seen': Word<'yes' | 'no'>;
     readonly 'bowl': Word<'metal' | 'plastic' | 'heat-shielded'>;
+    readonly 'bracket': Word<'yes' | 'no'>;
+    readonly 'brackets': Word<'sound' | 'cracked' | 'loose' | 'not-seen'>;
+    readonly 'brakes': Word<'works' | 'seized' | 'none' | 'not-tried'>;
+    readonly 'branches': Quantity;
     readonly 'broken': Quantity | Word<'yes' | 'no'>;
     readonly 'broken-strands': Quantity;
     readonly 'browned': Word<'yes' | 'no'>;
-    readonly 'build': Word<'one-by-nineteen' | 'rod' | 'synthetic' | 'galvanized'>;
+    readonly 'bucket': Word<'works' | 'stiff' | 'stuck' | 'not-tried'>;
+    readonly 'build': Word<'one-by-nineteen' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
     readonly 'builder': Text;
     readonly 'built': Quantity;
+    readonly 'butts': Word<'sound' | 'parted' | 'not-seen'>;
+    readonly 'bypasses-main-switch': Word<'yes' | 'no'>;
     readonly 'calibration': Text;
     readonly 'cap-pressure': Quantity;
     readonly 'capacity': Quantity;
     readonly 'capacity-measured': Quantity;
     readonly 'cell': Word<'silver-chloride' | 'copper-sulfate' | 'zinc'>;
+    readonly 'certified-type': Word<'type-i' | 'type-ii' | 'unlabeled'>;
+    readonly 'chafed': Word<'yes' | 'no'>;
+    readonly 'chambers': Quantity;
     readonly 'changed': DateValue;
     readonly 'chemistry': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
+    readonly 'child-sizes': Quantity;
     readonly 'cites': Citation;
     readonly 'clamp-band': Quantity;
     readonly 'clamp-condition': Word<'sound' | 'rusty' | 'cracked' | 'broken' | 'loose'>;
@@ -1946,9 +2661,13 @@ export interface AnyFacts {
     readonly 'client': Text;
     readonly 'closure': Word<'open' | 'capped' | 'blanked' | 'glassed-over' | 'welded' | 'plug-in-hose' | 'valve-shut'>;
     readonly 'coated': Word<'yes' | 'no'>;
+    readonly 'coating': Quantity;
     readonly 'code': Text;
+    readonly 'cold-start': Word<'at-once' | 'slow' | 'no' | 'not-tried'>;
     readonly 'coldest-expected': Quantity;
+    readonly 'color': Text;
     readonly 'columns': Text;
+    readonly 'compression': Quantity;
     readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen'> | Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'>;
     readonly 'conditions': Text;
     readonly 'conducts': Word<'yes' | 'no'>;
@@ -1958,16 +2677,22 @@ export interface AnyFacts {
     readonly 'core': MaterialValue;
     readonly 'corrosion': Text;
     readonly 'cost': Quantity;
+    readonly 'covered': Word<'yes' | 'no'>;
     readonly 'covers': Quantity;
     readonly 'cracked': Word<'yes' | 'no'>;
     readonly 'cracked-to-cord': Word<'yes' | 'no'>;
+    readonly 'cranking': Quantity;
+    readonly 'cranking-measured': Quantity;
     readonly 'crazed': Word<'yes' | 'no'>;
     readonly 'credentials': Text;
     readonly 'current': Quantity;
+    readonly 'cylinder-shut': Word<'yes' | 'no'>;
     readonly 'cylinders': Quantity;
+    readonly 'damage': Text;
     readonly 'dash-rotation': Quantity;
     readonly 'day': Word<'yes' | 'no'>;
     readonly 'deck-material': MaterialValue;
+    readonly 'definitions': Text;
     readonly 'density': Quantity;
     readonly 'depth': Quantity;
     readonly 'design-category': Word<'a' | 'b' | 'c' | 'd'>;
@@ -1979,6 +2704,7 @@ export interface AnyFacts {
     readonly 'displacement': Quantity;
     readonly 'disposable': Word<'yes' | 'no'>;
     readonly 'distance': Quantity;
+    readonly 'distance-from-inlet': Quantity;
     readonly 'distance-to-opening': Quantity;
     readonly 'draft': Quantity;
     readonly 'drain-bore': Quantity;
@@ -1987,51 +2713,76 @@ export interface AnyFacts {
     readonly 'drawn': Quantity | DateValue;
     readonly 'drips-at-rest': Quantity;
     readonly 'drips-under-way': Quantity;
-    readonly 'drive': Word<'manual' | 'electric' | 'vacuum'>;
+    readonly 'drive': Word<'manual' | 'electric'> | Word<'manual' | 'electric' | 'vacuum'> | Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'> | Word<'spring' | 'electric'>;
+    readonly 'drop': Quantity;
     readonly 'duration': Quantity;
     readonly 'earth-resistance': Quantity;
     readonly 'edition': Text;
     readonly 'effective': DateValue;
     readonly 'email': Text;
     readonly 'emergency-tiller': Word<'fits' | 'does-not-fit' | 'none' | 'not-tried'>;
+    readonly 'end-fittings': Word<'crimped' | 'screwed' | 'worm-clip'>;
     readonly 'end-pressure': Quantity;
     readonly 'ends': Quantity;
     readonly 'engaged': DateValue;
+    readonly 'engine-power': Quantity;
     readonly 'engines': Quantity;
     readonly 'expires': DateValue;
     readonly 'exposed-area': Quantity;
+    readonly 'fabric': Word<'pvc' | 'chlorosulfonated-rubber' | 'polyurethane' | 'unknown'>;
+    readonly 'faces': Word<'forward' | 'aft' | 'turning'>;
+    readonly 'fasteners': Word<'tight' | 'loose' | 'wasted' | 'not-seen'>;
     readonly 'fee-basis': Text;
+    readonly 'feeds': Text;
     readonly 'female-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
+    readonly 'fill-bond': Word<'yes' | 'no'>;
+    readonly 'filled': Word<'full' | 'low' | 'empty' | 'not-seen'>;
     readonly 'fitted': DateValue;
+    readonly 'fixed': Word<'yes' | 'no'>;
     readonly 'flag': Text;
     readonly 'flame-failure': Word<'yes' | 'no'>;
     readonly 'flame-screen': Word<'yes' | 'no'>;
     readonly 'flange': Word<'yes' | 'no'>;
     readonly 'flanged': Word<'yes' | 'no'>;
+    readonly 'flexes': Word<'yes' | 'no'>;
     readonly 'floodable-volume': Quantity;
     readonly 'flow': Quantity;
     readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
+    readonly 'foamed-in': Word<'yes' | 'no'>;
     readonly 'follows': Text;
     readonly 'freeze-point': Quantity;
+    readonly 'from': Text;
     readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'diesel' | 'gasoline'>;
     readonly 'gap': Quantity;
+    readonly 'gas': Word<'propane' | 'butane' | 'natural-gas'>;
     readonly 'gauge': Quantity | Word<'in-range' | 'out-of-range' | 'none'>;
     readonly 'gear': Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
+    readonly 'gimbaled': Word<'yes' | 'no'>;
     readonly 'glycol': Quantity;
     readonly 'glycol-kind': Word<'ethylene' | 'propylene' | 'mixed' | 'unknown'>;
+    readonly 'grating': Word<'yes' | 'no'>;
     readonly 'gross-tonnage': Quantity;
     readonly 'handle': Word<'fitted' | 'gone' | 'tied'>;
+    readonly 'heard-outside': Word<'yes' | 'no'>;
+    readonly 'hearth': Word<'yes' | 'no'>;
     readonly 'height': Quantity;
     readonly 'high': Quantity;
+    readonly 'high-holding': Word<'yes' | 'no'>;
     readonly 'hoisted': Word<'yes' | 'no'>;
     readonly 'hours': Quantity;
     readonly 'hours-lain': Quantity;
+    readonly 'hours-since-charge': Quantity;
+    readonly 'hours-source': Text;
     readonly 'hull-material': MaterialValue;
     readonly 'hull-number': Text;
     readonly 'hull-thickness': Quantity;
     readonly 'identity-number': Text;
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    readonly 'ignition-space': Word<'yes' | 'no'>;
     readonly 'impeller-fitted': DateValue;
     readonly 'in-engine-space': Word<'yes' | 'no'>;
+    readonly 'in-locker': Word<'yes' | 'no'>;
+    readonly 'in-lower-third': Word<'yes' | 'no'>;
     readonly 'in-use': Word<'yes' | 'no'>;
     readonly 'inhibitor': Word<'plain' | 'organic' | 'hybrid' | 'unknown'>;
     readonly 'injection-above-waterline': Quantity;
@@ -2040,31 +2791,48 @@ export interface AnyFacts {
     readonly 'instrument': Word<'hydrometer' | 'refractometer' | 'strip' | 'stated'> | Text;
     readonly 'insulated': Word<'yes' | 'no'>;
     readonly 'insulation': Quantity;
+    readonly 'insulation-resistance': Quantity;
     readonly 'intended-use': Text;
     readonly 'isolated': Word<'yes' | 'no'>;
     readonly 'issue': Quantity;
     readonly 'issued': DateValue;
     readonly 'joint-gap': Quantity;
+    readonly 'joints-inboard': Quantity;
+    readonly 'keeper': Word<'yes' | 'no'>;
+    readonly 'key': Word<'sound' | 'worn' | 'sheared' | 'not-seen'>;
+    readonly 'label-pressure': Quantity;
     readonly 'labeled': Word<'yes' | 'no'>;
+    readonly 'lagged': Word<'yes' | 'no'>;
     readonly 'layup': Text;
     readonly 'leak-when-cut': Quantity;
     readonly 'leakage': Quantity;
+    readonly 'leakage-protected': Word<'yes' | 'no'>;
     readonly 'leaks': Word<'yes' | 'no'>;
+    readonly 'leaks-seen': Text;
+    readonly 'least-compression': Quantity;
     readonly 'left': Quantity;
     readonly 'length': Quantity;
     readonly 'length-on-deck': Quantity;
     readonly 'length-overall': Quantity;
     readonly 'length-waterline': Quantity;
+    readonly 'letter-height': Quantity;
+    readonly 'level': Text;
+    readonly 'lid': Word<'top' | 'side' | 'none'>;
     readonly 'lid-above-waterline': Quantity;
     readonly 'lift': Quantity;
     readonly 'light': Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor'>;
     readonly 'limit': Quantity;
     readonly 'limits': Text;
+    readonly 'line-charged': Word<'yes' | 'no'>;
     readonly 'link-now': Quantity;
     readonly 'link-original': Quantity;
     readonly 'listed': Word<'yes' | 'no'>;
     readonly 'load': Quantity;
+    readonly 'load-tested': DateValue;
+    readonly 'load-voltage': Quantity;
+    readonly 'logo': Text;
     readonly 'looped': Word<'yes' | 'no'>;
+    readonly 'loose': Word<'yes' | 'no'>;
     readonly 'low': Quantity;
     readonly 'made': DateValue;
     readonly 'maker': Text;
@@ -2073,9 +2841,13 @@ export interface AnyFacts {
     readonly 'makers-limit': Quantity;
     readonly 'makers-term': Quantity;
     readonly 'male-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
+    readonly 'manual-for': Text;
+    readonly 'mark': Text;
     readonly 'marking': Text;
+    readonly 'masked': Quantity;
     readonly 'mass': Quantity;
     readonly 'material': MaterialValue;
+    readonly 'measured-flow': Quantity;
     readonly 'measures': Word<'moisture' | 'percussion' | 'thickness' | 'potential' | 'trial' | 'temperature' | 'pressure' | 'other'>;
     readonly 'metal': MaterialValue;
     readonly 'method': Text;
@@ -2083,14 +2855,22 @@ export interface AnyFacts {
     readonly 'model-year': Quantity;
     readonly 'moisture': Text | Quantity;
     readonly 'months-to-haul-out': Quantity;
+    readonly 'motto': Text;
+    readonly 'mounted': Word<'clamped' | 'bolted'>;
     readonly 'movement': Quantity;
     readonly 'moves': Word<'yes' | 'no'> | Quantity;
+    readonly 'names': Text;
+    readonly 'needs-tools': Word<'yes' | 'no'>;
     readonly 'net-tonnage': Quantity;
+    readonly 'neutral-bonded': Word<'yes' | 'no'>;
+    readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
     readonly 'night': Word<'yes' | 'no'>;
     readonly 'no-discharge-waters': Word<'yes' | 'no'>;
+    readonly 'number': Text;
     readonly 'official-number': Text;
     readonly 'offshore': Word<'yes' | 'no'>;
-    readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'not-seen'>;
+    readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'diluted' | 'not-seen'> | Word<'clear' | 'dark' | 'milky' | 'not-seen'>;
+    readonly 'oil-hours': Quantity;
     readonly 'oil-milky': Word<'yes' | 'no'>;
     readonly 'open-to-hull': Word<'yes' | 'no'>;
     readonly 'opened': DateValue;
@@ -2099,27 +2879,35 @@ export interface AnyFacts {
     readonly 'openings-outside': Quantity;
     readonly 'operator': Text;
     readonly 'opinion': Quantity;
+    readonly 'original-basis': Word<'plan' | 'thickest-reading' | 'assumed'>;
     readonly 'original-mass': Quantity;
     readonly 'original-thickness': Quantity;
+    readonly 'original-volume': Quantity;
     readonly 'outlet-above-waterline': Quantity;
     readonly 'output': Quantity;
     readonly 'outside-diameter': Quantity;
     readonly 'own-potential': Quantity;
-    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'>;
+    readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'> | Word<'copper-antifouling' | 'copper-free-antifouling' | 'barrier' | 'topside' | 'none' | 'unknown'>;
+    readonly 'painted': Word<'yes' | 'no'>;
+    readonly 'painter-fast': Word<'yes' | 'no'>;
+    readonly 'part': ComponentRef;
     readonly 'particulars': Text;
-    readonly 'pattern': Text | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'>;
+    readonly 'pattern': Text | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'rigid' | 'flexible'>;
     readonly 'penetrations-sealed': Word<'yes' | 'no'>;
     readonly 'percussion': Text;
+    readonly 'permanent': Word<'yes' | 'no'>;
     readonly 'persons': Quantity;
     readonly 'photos': Text;
     readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
     readonly 'pinned': Word<'yes' | 'no'>;
     readonly 'pit-depth': Quantity;
     readonly 'pitch': Quantity;
+    readonly 'pits': Word<'none' | 'lone' | 'grouped'>;
     readonly 'pitted': Word<'yes' | 'no'>;
     readonly 'place': Text;
     readonly 'play': Quantity;
     readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
+    readonly 'poles': Quantity;
     readonly 'port': Quantity | Text;
     readonly 'position': Word<'open' | 'shut'>;
     readonly 'potential': Quantity;
@@ -2129,8 +2917,12 @@ export interface AnyFacts {
     readonly 'potential-shore-out': Quantity;
     readonly 'present': Text;
     readonly 'present-mass': Quantity;
+    readonly 'present-volume': Quantity;
+    readonly 'pressure': Quantity;
+    readonly 'probe': Quantity;
     readonly 'protects': ComponentRef;
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
+    readonly 'pull': Quantity;
     readonly 'purpose': Text;
     readonly 'push-test': Quantity;
     readonly 'quantity': Quantity;
@@ -2146,13 +2938,16 @@ export interface AnyFacts {
     readonly 'reason-for-urgency': Text;
     readonly 'recommend': Text;
     readonly 'reference': Quantity;
+    readonly 'reference-fitted': DateValue;
     readonly 'registered': Word<'yes' | 'no'>;
     readonly 'registration': Text;
     readonly 'reinforced': Word<'yes' | 'no'>;
     readonly 'reinforcement': Word<'none' | 'textile' | 'wire'>;
     readonly 'related': Text;
+    readonly 'release': Word<'works' | 'stiff' | 'none' | 'not-tried'>;
     readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
     readonly 'remarks': Text;
+    readonly 'remote': Word<'yes' | 'no'>;
     readonly 'replace-by': DateValue;
     readonly 'replacement': Quantity;
     readonly 'requalified': DateValue;
@@ -2165,14 +2960,21 @@ export interface AnyFacts {
     readonly 'rim-above-waterline': Quantity;
     readonly 'rim-below-waterline': Quantity;
     readonly 'role': Text;
+    readonly 'rubber': Word<'sound' | 'soft' | 'parted' | 'not-seen'>;
     readonly 'run-out': Quantity;
+    readonly 'running-temperature': Quantity;
     readonly 'runs-hot': Word<'yes' | 'no'>;
+    readonly 'sail-kind': Text;
+    readonly 'sampled': Quantity;
     readonly 'scale': Text;
     readonly 'scope': Text;
     readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
     readonly 'seal-fitted': DateValue;
     readonly 'sealant': Text;
+    readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'> | Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
+    readonly 'section': Text;
     readonly 'secured': Word<'yes' | 'no'>;
+    readonly 'secured-by': Word<'locked-door' | 'none' | 'not-seen'>;
     readonly 'seen': Text;
     readonly 'serial': Text;
     readonly 'series': Text;
@@ -2182,7 +2984,10 @@ export interface AnyFacts {
     readonly 'serviced': DateValue;
     readonly 'set-point': Quantity;
     readonly 'shaft-diameter': Quantity;
+    readonly 'shank-loss': Quantity;
     readonly 'sheathed': Word<'yes' | 'no'>;
+    readonly 'sheathed-to-fuse': Word<'yes' | 'no'>;
+    readonly 'shift': Word<'clean' | 'stiff' | 'slips' | 'not-tried'>;
     readonly 'shuts-off': Word<'yes' | 'no'>;
     readonly 'side': Word<'port' | 'starboard' | 'centerline' | 'both'>;
     readonly 'signal': Word<'red-hand' | 'red-parachute' | 'red-meteor' | 'orange-smoke' | 'flag' | 'electric-light'>;
@@ -2191,24 +2996,36 @@ export interface AnyFacts {
     readonly 'sistered': Quantity;
     readonly 'size': Quantity;
     readonly 'sizes': Text;
+    readonly 'slam-cracks': Word<'yes' | 'no'>;
     readonly 'sold': Quantity;
     readonly 'sold-on': DateValue;
     readonly 'sole-area': Quantity;
     readonly 'source': Text;
+    readonly 'source-voltage': Quantity;
+    readonly 'space-volume': Quantity;
     readonly 'spacing': Quantity;
     readonly 'spigot': Quantity;
+    readonly 'spins': Word<'yes' | 'no'>;
+    readonly 'spring-clips': Word<'yes' | 'no'>;
     readonly 'standing': Word<'law' | 'voluntary' | 'practice'>;
     readonly 'standpipe': Word<'yes' | 'no'>;
     readonly 'standpipe-above-waterline': Quantity;
     readonly 'start-pressure': Quantity;
-    readonly 'state': Word<'ashore' | 'afloat'>;
+    readonly 'starts': Quantity;
+    readonly 'state': Word<'ashore' | 'afloat'> | Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
     readonly 'statement': Text;
     readonly 'stepped': Word<'keel' | 'deck' | 'unstepped'>;
+    readonly 'stitching': Word<'sound' | 'worn' | 'parted' | 'not-seen'>;
     readonly 'stock-diameter': Quantity;
+    readonly 'stops': Word<'yes' | 'no'>;
     readonly 'stops-engine': Word<'yes' | 'no'>;
+    readonly 'stranded': Word<'yes' | 'no'>;
     readonly 'strike-marks': Word<'yes' | 'no'>;
     readonly 'sun-exposed': Word<'yes' | 'no'>;
+    readonly 'supported': Word<'yes' | 'no'>;
+    readonly 'supports': Text;
     readonly 'surveyor': PersonRef;
+    readonly 'swung': DateValue;
     readonly 'tabbing': Word<'sound' | 'parted' | 'not-seen'>;
     readonly 'tail-length': Quantity;
     readonly 'taken': DateValue;
@@ -2227,28 +3044,42 @@ export interface AnyFacts {
     readonly 'tools': Text;
     readonly 'top-above-heeled-waterline': Quantity;
     readonly 'top-above-waterline': Quantity;
+    readonly 'torque': Quantity;
     readonly 'treatment': Word<'none' | 'type-i' | 'type-ii' | 'type-iii'>;
     readonly 'trial': Text;
+    readonly 'trim': Word<'works' | 'slow' | 'stuck' | 'not-tried'>;
     readonly 'trip-current': Quantity;
+    readonly 'trip-time': Quantity;
     readonly 'tunnel-anode-left': Quantity;
     readonly 'turns': Quantity;
     readonly 'turns-engaged': Quantity;
     readonly 'type': Word<'motor-yacht' | 'sailing-yacht' | 'catamaran' | 'trimaran' | 'steel-vessel' | 'aluminum-workboat' | 'wooden-classic' | 'houseboat' | 'rigid-inflatable' | 'gasoline-cruiser'>;
     readonly 'urgency': Word<'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days' | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only'>;
+    readonly 'vapor-tight': Word<'yes' | 'no'>;
+    readonly 'vent-at-bottom': Word<'yes' | 'no'>;
     readonly 'vent-bore': Quantity;
+    readonly 'vent-dips': Word<'yes' | 'no'>;
     readonly 'vent-outlet-above-waterline': Quantity;
+    readonly 'vent-shared': Word<'yes' | 'no'>;
     readonly 'vent-works': Word<'yes' | 'no'>;
+    readonly 'vented': Word<'yes' | 'no'>;
     readonly 'voltage': Quantity;
     readonly 'volume': Quantity;
     readonly 'water': Word<'salt' | 'brackish' | 'fresh'>;
+    readonly 'water-inside': Word<'yes' | 'no'>;
     readonly 'water-on-top': Word<'yes' | 'no'>;
     readonly 'watertight': Word<'yes' | 'no'>;
+    readonly 'way': Word<'supply' | 'exhaust'>;
     readonly 'wear': Word<'foam' | 'inflatable'>;
+    readonly 'wear-ring-gap': Quantity;
     readonly 'weather': Text;
     readonly 'website': Text;
     readonly 'weeps': Word<'yes' | 'no'>;
     readonly 'weight': Quantity;
+    readonly 'weld': Word<'sound' | 'wasted' | 'cracked' | 'not-seen'>;
     readonly 'wet-core': Word<'yes' | 'no'>;
+    readonly 'wet-pad': Word<'yes' | 'no'>;
+    readonly 'wet-place': Word<'yes' | 'no'>;
     readonly 'wetted': Word<'yes' | 'no'>;
     readonly 'works': Word<'yes' | 'no' | 'not-tried'> | Word<'free' | 'stiff' | 'seized' | 'not-tried'>;
     readonly 'zinc': Quantity;

@@ -1,0 +1,118 @@
+/** Standards, assumptions of computed figures, the signed statement, and the photographs. */
+import type { Check, Provenance } from '../../checks/contract.js';
+import { allComputed, computedProperties } from '../../record/computed.js';
+import { nameOf, type Person } from '../../record/model.js';
+import { altOf, definitions, picture, table, type ReportContext, type Section } from '../context.js';
+import { html, joined, nothing, type Html } from '../html.js';
+import { paragraphs } from '../html.js';
+import { proseInline } from '../prose.js';
+import { capital, dateText, inSentence, wordText } from '../wording.js';
+import { isRecalled, standingOf } from './findings.js';
+import { reportNumber, vesselName } from './opening.js';
+
+export function standards(context: ReportContext): Section | undefined {
+    const { record, problems } = context;
+    const names = new Set([
+        ...context.findings.flatMap(finding => (finding.facts.get('cites')?.values ?? []).flatMap(value => value.type === 'citation' ? [value.standard] : [])),
+        ...problems.filter(p => p.severity !== 'hint').flatMap(problem => problem.check.sources.flatMap(source => source.standard ?? [])),
+    ]);
+    return names.size === 0 ? undefined : {
+        id: 'standards', title: 'Standards and rules cited', body: html`
+<p>Cited as consulted today; the vessel may be older than they are, and most bind nobody who has not agreed to them. What is law depends on the place.</p>
+${table('Standards and rules cited', [{ title: 'Name' }, { title: 'Title' }, { title: 'Edition' }, { title: 'Standing' }], [...names].sort((a, b) => a.localeCompare(b, 'en')).map(name => {
+        const standard = record.vocabulary.standards.get(name);
+        const text = (property: string) => {
+            const value = standard?.facts.get(property)?.values[0];
+            return value?.type === 'text' ? context.plain(value.prose) : value?.type === 'quantity' || value?.type === 'date' ? value.figure.written : undefined;
+        };
+        const scope = text('scope');
+        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html` <span class="muted">${scope}</span>`}`, text('edition') ?? 'not stated', html`${capital(standingOf(standard) ?? 'not recorded')}${isRecalled(standard) ? html`. <strong>To be confirmed in the current text.</strong>` : nothing}`] };
+    }), 'cited')}`,
+    };
+}
+
+const known: Readonly<Record<Provenance, string>> = {
+    published: 'read in the source', secondary: 'read in a publication that quotes it', computed: 'follows from the formula', memory: 'recalled, to be confirmed', practice: 'practice of the trade', chosen: 'chosen so that a check can be made',
+};
+
+/** What computed figures rest on, for every check that raised something and every computed fact named in the text. */
+export function assumptions(context: ReportContext): Section | undefined {
+    const checks = new Map<string, Check>();
+    for (const { check, severity } of context.problems) {
+        if (severity !== 'hint') {
+            checks.set(check.id, check);
+        }
+    }
+    const facts = allComputed.filter(computed => context.findings.some(finding => [...finding.facts.values()].some(fact => fact.values.some(value => value.type === 'text'
+        && value.prose.segments.some(segment => typeof segment !== 'string' && segment.property === computed.name && !context.record.components.get(segment.component)?.facts.has(computed.name))))));
+    if (checks.size === 0 && facts.length === 0) {
+        return undefined;
+    }
+    return {
+        id: 'assumptions', title: 'How figures were computed', body: html`
+<p>Figures that were not measured but computed from what was measured, what they take for granted, and what they cannot know.</p>
+${facts.map(computed => html`<h3>${capital(wordText(computed.name))}</h3>
+<p>${computed.about}. Taken for granted: ${computed.assumption}.</p>
+${definitions([...context.record.components.values()].flatMap(component => {
+        const lineage = context.record.vocabulary.kinds.get(component.kind)?.lineage ?? [];
+        const text = computedProperties(lineage).has(computed.name) ? context.computed.get(`${component.id}.${computed.name}`) : undefined;
+        return text === undefined ? [] : [[nameOf(component), text] as const];
+    }), 'run-in')}`)}
+<div class="methods">${[...checks.values()].map(check => html`<section class="method"><h3>${check.title}</h3>
+${definitions([
+        ['Computed', check.computes],
+        ['From', check.needs.join(', ')],
+        ['Rests on', html`<ul>${check.sources.map(source => html`<li>${joined([source.standard, source.clause, source.text].filter(part => part !== undefined), ', ')} (${known[source.provenance]})</li>`)}</ul>`],
+        ['Cannot know', check.limits.length === 0 ? undefined : html`<ul>${check.limits.map(limit => html`<li>${limit}</li>`)}</ul>`],
+    ], 'facts small')}</section>`)}</div>`,
+    };
+}
+
+const ownStatement = `To the best of my knowledge and belief the facts in this report are true, and the opinions in it are my own.
+
+I have no interest in the vessel and none in the parties, past or intended, beyond this engagement. My fee depends neither on what is found nor on any value stated.
+
+The limits set out in this report are part of it.`;
+
+export function statement(context: ReportContext): Section {
+    const { survey, vocabulary } = context.record;
+    const issued = context.first(survey, 'issued');
+    const person = (property: string): Person | undefined => {
+        const value = context.first(survey, property);
+        return value?.type === 'person' ? vocabulary.people.get(value.id) : undefined;
+    };
+    const [surveyor, reviewer] = [person('surveyor'), person('reviewer')];
+    const { firm } = vocabulary;
+    return {
+        id: 'statement', title: 'Statement and signature', body: html`
+${context.body(survey, 'statement') ?? context.body(firm, 'statement') ?? paragraphs([ownStatement])}
+${context.isDraft ? html`<p><strong>This is a draft and is not to be signed.</strong></p>` : nothing}
+<div class="signatures">
+${signature(context, surveyor, 'Surveyor', surveyor ? undefined : context.text(survey, 'surveyor'))}
+${reviewer ? signature(context, reviewer, 'Read before issue by', undefined) : nothing}
+</div>
+<p>${vesselName(context)}, report ${reportNumber(context)}. ${issued?.type === 'date' ? `Issued ${dateText(issued.figure)}.` : 'No date of issue is recorded.'}</p>
+${firm ? html`<address>${joined([firm.name, context.text(firm, 'address'), context.text(firm, 'telephone'), context.text(firm, 'email'), context.text(firm, 'website')].filter(part => part !== undefined), html`<br>`)}</address>` : nothing}`,
+    };
+}
+
+function signature(context: ReportContext, person: Person | undefined, role: string, name: string | undefined): Html {
+    const credentials = person ? context.text(person, 'credentials') : undefined;
+    return html`<div class="signature">
+<p class="line-for">Signature</p>
+<p><strong>${person?.name ?? name ?? 'No name is recorded'}</strong><br>${person ? context.text(person, 'role') ?? role : role}${credentials === undefined ? nothing : html`<br>${credentials}`}</p>
+<p class="line-for">Date</p>
+</div>`;
+}
+
+/** Every photograph once at full size, with the places that refer to it. */
+export function photographs(context: ReportContext): Section | undefined {
+    const photos = [...context.photos.values()];
+    return photos.length === 0 ? undefined : {
+        id: 'photographs', title: 'Photographs', body: html`
+<p>Numbered as they are referred to. Where the camera recorded a time, it is given by the camera's clock.</p>
+<div class="annex">${photos.map(photo => html`<figure id="photo-${photo.number}"${context.source(photo.span)}>${picture(photo, 'error' in photo.image ? undefined : photo.image, altOf(context, photo), true)}
+<figcaption><strong>Photo ${photo.number}.</strong> ${photo.caption ? html`${proseInline(context, photo.caption)}. ` : nothing}<span class="muted">${photo.file}${'error' in photo.image || photo.image.taken === undefined ? nothing : `, taken ${photo.image.taken}`}.</span> Shown for ${joined(photo.places.map(place => html`<a href="#${place.anchor}">${inSentence(place.title)}</a>`), ', ')}.</figcaption></figure>
+`)}</div>`,
+    };
+}

@@ -1,0 +1,68 @@
+/** Tables of readings, each with its instrument and conditions. */
+import { nameOf, type Reading, type Value } from '../../record/model.js';
+import { definitions, type ReportContext, type Section } from '../context.js';
+import { html, joined, nothing, type Html } from '../html.js';
+import { figureParts, propertyTitle } from '../wording.js';
+import { significant } from '../../quantities/index.js';
+
+const aside = ['columns', 'remarks'];
+
+export function measurements(context: ReportContext): Section | undefined {
+    const { readings } = context.record;
+    return readings.length === 0 ? undefined : {
+        id: 'measurements', title: 'Measurements', body: html`${readings.map(reading => html`
+<section class="reading"${context.source(reading.span)}>
+<h3>${reading.title ?? reading.id}</h3>
+${reading.on.length === 0 ? nothing : html`<p>On ${joined(reading.on.map(c => context.linkToComponent(c)), ', ')}.</p>`}
+${definitions([...reading.facts.keys()].filter(name => !aside.includes(name)).map(name => [propertyTitle(name), context.values(reading, name)] as const))}
+${readingTable(context, reading)}
+${context.body(reading, 'remarks') ?? nothing}
+</section>`)}`,
+    };
+}
+
+function readingTable(context: ReportContext, reading: Reading): Html {
+    const width = Math.max(0, ...reading.rows.map(row => row.values.length));
+    const written = (reading.facts.get('columns')?.values ?? []).flatMap(value => value.type === 'text' ? [context.plain(value.prose)] : []);
+    const named = written.length === 1 && width > 1 ? (written[0] ?? '').split(',').map(name => name.trim()) : written;
+    const [corner, heads] = named.length > width ? [named[0] ?? '', named.slice(1)] : ['Place', named];
+    if (reading.rows.length === 0) {
+        return html`<p class="absent">No reading is recorded.</p>`;
+    }
+    return html`<div class="table" tabindex="0" role="group" aria-label="Readings of ${reading.title ?? reading.id}"><table class="readings">
+<caption>${reading.title ?? reading.id}${reading.on.length > 0 ? `, ${reading.on.map(nameOf).join(', ')}` : ''}</caption>
+<thead><tr><th scope="col">${corner}</th>${Array.from({ length: width }, (_, i) => html`<th scope="col" class="number">${heads[i] ?? (width === 1 ? 'Reading' : `Reading ${i + 1}`)}</th>`)}</tr></thead>
+<tbody>
+${reading.rows.map(row => html`<tr${context.source(row.span)}><th scope="row">${row.label}</th>${Array.from({ length: width }, (_, i) => html`<td class="number">${cell(context, reading, row.values[i])}</td>`)}</tr>
+`)}</tbody>
+</table></div>
+${range(reading)}`;
+}
+
+function cell(context: ReportContext, reading: Reading, value: Value | undefined): Html {
+    if (!value) {
+        return html`<span class="muted">none</span>`;
+    }
+    if (value.type !== 'quantity') {
+        return context.value(reading, '', value);
+    }
+    const { written, other } = figureParts(value.figure);
+    return html`${written}${other === undefined ? nothing : html` <span class="other">${other}</span>`}`;
+}
+
+/** Lowest, highest and mean of a grid on one meter's own scale, where such a sum means something. */
+function range(reading: Reading): Html {
+    const measures = reading.facts.get('measures')?.values[0];
+    if (measures?.type !== 'word' || (measures.word !== 'moisture' && measures.word !== 'thickness')) {
+        return nothing;
+    }
+    const figures = reading.rows.flatMap(row => row.values).flatMap(value => value.type === 'quantity' ? [value.figure] : []);
+    const units = new Set(figures.map(figure => figure.unit));
+    if (figures.length < 2 || units.size !== 1) {
+        return nothing;
+    }
+    const values = figures.map(figure => figure.value);
+    const unit = figures[0]?.unit ?? '';
+    const show = (value: number) => `${significant(value, 3)}${unit === '' ? '' : ` ${unit}`}`;
+    return html`<p>Of ${values.length} readings the lowest is ${show(Math.min(...values))}, the highest ${show(Math.max(...values))}, the mean ${show(values.reduce((a, b) => a + b, 0) / values.length)}.</p>`;
+}

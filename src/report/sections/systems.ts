@@ -1,0 +1,63 @@
+/** One section a system: its parts with all that is recorded, its runs, and what touches what. */
+import type { Component, System } from '../../record/model.js';
+import { componentAnchor, definitions, table, type ReportContext, type Section } from '../context.js';
+import { html, idPart, joined, nothing, type Html } from '../html.js';
+import { proseHtml, proseInline } from '../prose.js';
+import { drawRun, marksOf, runInWords } from '../schematic.js';
+import { capital, counted, propertyTitle, wordText } from '../wording.js';
+
+export function systemSections(context: ReportContext): Section[] {
+    const { record } = context;
+    const known = new Set(record.systems.map(system => system.id));
+    const rest = { id: '', title: 'Other parts' };
+    return [...record.systems, rest].flatMap((system: Pick<System, 'id' | 'title'> & Partial<System>) => {
+        const isHere = ({ system: id }: { readonly system?: string }) => system.id === '' ? id === undefined || !known.has(id) : id === system.id;
+        const components = [...record.components.values()].filter(isHere);
+        const runs = record.runs.filter(isHere);
+        const unseen = record.unseen.filter(entry => isHere(entry) && entry.system !== undefined);
+        const contacts = record.contacts.filter(contact => contact.components.some(component => components.includes(component)) && components.includes(contact.components[0] ?? contact.components[1] as Component)); // The test before it holds only where there is a component.
+        if (components.length + runs.length + unseen.length === 0) {
+            return [];
+        }
+        const findings = context.findings.filter(finding => finding.system === system.id || finding.on.some(component => components.includes(component)));
+        const id = `system-${idPart(system.id === '' ? 'other' : system.id)}`;
+        return [{
+            id, title: system.title || capital(wordText(system.id)), body: html`
+<p${system.span ? context.source(system.span) : nothing}>${capital(counted(components.length, 'part'))} recorded. ${findings.length === 0 ? 'No finding concerns this system.' : html`${findings.length === 1 ? 'Finding' : 'Findings'}: ${joined(findings.map(f => html`${context.linkTo(f)} ${f.title}`), '; ')}.`}</p>
+${components.length === 0 ? nothing : table(`${system.title || capital(wordText(system.id))}: parts`, [{ title: 'Part' }, { title: 'Recorded' }, { title: 'Condition' }, { title: 'See' }], components.map(component => ({
+            attributes: html` id="${componentAnchor(component)}"${context.source(component.span)}`,
+            cells: [partName(context, component), recorded(context, component), condition(context, component), references(context, component)],
+        })), 'parts')}
+${runs.length === 0 ? nothing : html`<h3>Runs</h3>
+${runs.some(run => marksOf(context, run).length > 0) ? html`<p class="small">Runs that a finding or problem concerns are drawn. Each part is as high as its recorded size, dashed where none is recorded. A diamond marks a joint, a flag a part; the numbers are told beneath.</p>` : nothing}
+${runs.map(run => marksOf(context, run).length > 0 && run.components.length > 0
+        ? drawRun(context, run, `run-${idPart(run.id)}`)
+        : html`<p class="run-words" id="run-${idPart(run.id)}"${context.source(run.span)}><strong>${run.title ?? run.id}</strong> (${run.id}): ${runInWords(context, run)}</p>
+`)}`}
+${contacts.length === 0 ? nothing : html`<h3>Metals in contact</h3>
+<ul>${contacts.map(contact => html`<li${context.source(contact.span)}>${joined(contact.components.map(c => context.linkToComponent(c)), ' with ')}${contact.facts.size === 0 ? nothing : html`: ${joined([...contact.facts.keys()].map(name => html`${propertyTitle(name).toLowerCase()} ${context.values(contact, name)}`), ', ')}`}</li>
+`)}</ul>`}
+${unseen.length === 0 ? nothing : html`<ul class="unseen">${unseen.map(entry => html`<li><strong>${entry.absent ? 'Not fitted' : 'Not seen'}:</strong> ${entry.what}${entry.reason ? html`, ${proseInline(context, entry.reason)}` : nothing}</li>
+`)}</ul>`}`,
+        }];
+    });
+}
+
+function partName(context: ReportContext, component: Component): Html {
+    const kind = context.record.vocabulary.kinds.get(component.kind)?.title ?? capital(wordText(component.kind));
+    return html`<span class="part-id">${component.id}</span> ${component.title ?? kind}${component.title !== undefined && component.title.toLowerCase() !== kind.toLowerCase() ? html` <span class="muted kind-name">${kind}</span>` : nothing}`;
+}
+
+function recorded(context: ReportContext, component: Component): Html {
+    const names = [...component.facts.keys()].filter(name => name !== 'condition');
+    return html`${names.length === 0 ? html`<span class="muted">No fact is recorded</span>` : definitions(names.map(name => [propertyTitle(name), context.values(component, name)] as const), 'run-in')}${component.notes.map(note => proseHtml(context, note))}`;
+}
+
+function condition(context: ReportContext, component: Component): Html {
+    return component.facts.has('condition') ? html`<span class="condition">${context.values(component, 'condition')}</span>` : html`<span class="muted">Not stated</span>`;
+}
+
+function references(context: ReportContext, component: Component): Html {
+    const parts = [...context.findingsOn(component).map(finding => context.linkTo(finding)), ...component.photos.length > 0 ? [context.photoLinks(component.photos)] : []];
+    return joined(parts, ', ');
+}

@@ -1,0 +1,140 @@
+/** How recorded values read in print: figures, dates, words, names of properties, sums of money. */
+import { inBothSystems, otherSystem, significant, type DateFigure, type Figure, type QuantityFigure } from '../quantities/index.js';
+import type { PropertyType, Value, Vocabulary, Word } from '../record/model.js';
+
+const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+
+/** "6 October 2026", "May 2009" or "1989": readable on either side of an ocean without mistaking day and month. */
+export function dateText(date: DateFigure): string {
+    const month = months[date.month - 1];
+    if (date.precision === 'year' || month === undefined) {
+        return String(date.year);
+    }
+    return date.precision === 'month' || date.day === undefined ? `${month} ${date.year}` : `${date.day} ${month} ${date.year}`;
+}
+
+/** The date so many days after another, by the calendar; undefined where the day is not known. */
+export function daysAfter(date: DateFigure, days: number): string | undefined {
+    if (date.precision !== 'day' || date.day === undefined || !Number.isFinite(days)) {
+        return undefined;
+    }
+    const due = new Date(Date.UTC(date.year, date.month - 1, date.day) + Math.round(days) * 86_400_000);
+    const month = months[due.getUTCMonth()];
+    return month === undefined ? undefined : `${due.getUTCDate()} ${month} ${due.getUTCFullYear()}`;
+}
+
+const grouped = (digits: string) => digits.replace(/\B(?=(\d{3})+$)/g, ',');
+
+/** Units and figures as printed: degrees, raised powers, thousands parted, ranges in words. */
+function typeset(text: string): string {
+    return text
+        .replace(/(?<![\w.,/-])\d{5,}(?![\d/-])/g, grouped)
+        .replace(/(\d) ([FC])(?=$|[\s),.])/g, '$1 °$2')
+        .replace(/\b(k?m|ft|in|cm|mm)([23])\b/g, (_, unit: string, power: string) => `${unit}${power === '2' ? '²' : '³'}`)
+        .replace(/ deg\b/g, '°')
+        .replace(/ %/g, ' %')
+        .replace(/\s*\+\/-\s*/g, ' ± ')
+        .replace(/\s*\.\.\s*/g, ' to ')
+        .replace(/(^|[\s(])-(?=\d)/g, '$1−');
+}
+
+/** An amount of money, thousands parted: "76,000 USD". */
+export function moneyText(amount: number, currency = ''): string {
+    const whole = Math.abs(amount - Math.round(amount)) < 0.005;
+    const [units = '0', cents] = Math.abs(amount).toFixed(whole ? 0 : 2).split('.');
+    return `${amount < 0 ? '−' : ''}${grouped(units)}${cents === undefined ? '' : `.${cents}`}${currency === '' ? '' : ` ${currency}`}`;
+}
+
+function moneyFigure(figure: QuantityFigure): string {
+    return figure.low !== undefined && figure.high !== undefined
+        ? `${moneyText(figure.low)} to ${moneyText(figure.high, figure.currency)}`
+        : moneyText(figure.si, figure.currency);
+}
+
+/** A figure in both unit systems, as printed: "1-1/2 in (38.1 mm)", "24,000 lb (10,900 kg)", "6 October 2026". */
+export function figureText(figure: Figure): string {
+    if (figure.kind === 'date') {
+        return dateText(figure);
+    }
+    return figure.dimension === 'money' ? moneyFigure(figure) : typeset(inBothSystems(figure));
+}
+
+/** The figure as written, and in the other system where there is one, for narrow tables. */
+export function figureParts(figure: Figure): { readonly written: string; readonly other?: string } {
+    if (figure.kind === 'date' || figure.dimension === 'money') {
+        return { written: figureText(figure) };
+    }
+    const other = otherSystem(figure);
+    return { written: typeset(figure.written), ...(other === undefined ? {} : { other: typeset(other) }) };
+}
+
+/** Computed text, such as a flow in both systems, with the same typography as recorded figures. */
+export const computedText = typeset;
+
+/** A bare value of a machine's figure: "6.4 mm". */
+export function machineFigure({ value, unit }: { readonly value: number; readonly unit: string }): string {
+    return typeset(`${significant(value, 4)}${unit === '' ? '' : ` ${unit}`}`);
+}
+
+const spoken: Readonly<Record<string, string>> = {
+    'vhf': 'VHF', 'dc': 'DC', 'ac': 'AC', 'npt': 'NPT', 'nps': 'NPS', 'bspp': 'BSPP', 'bspt': 'BSPT', 'agm': 'AGM', 'b-i': 'B-I', 'b-ii': 'B-II', 'co2': 'CO2',
+};
+
+/** `not-proved` → "not proved". */
+export function wordText(word: string): string {
+    return spoken[word] ?? word.replaceAll('-', ' ');
+}
+
+/** `within-days 30` → "within 30 days". */
+export function wordWithAmount({ word, amount }: Word): string {
+    if (word === 'within-days') {
+        const days = amount ? daysOf(amount.figure) : undefined;
+        return days === undefined ? 'within a number of days not recorded' : `within ${days} ${days === 1 ? 'day' : 'days'}`;
+    }
+    return amount ? `${wordText(word)} ${figureText(amount.figure)}` : wordText(word);
+}
+
+/** Days of a figure written with or without a unit of time. */
+export function daysOf(figure: QuantityFigure): number {
+    return figure.dimension === 'time' ? Math.round(figure.si / 86_400) : figure.si;
+}
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A title inside a sentence: "Brass" → "brass", but "GRP" and "PVC hose" as they are. */
+export function inSentence(title: string): string {
+    return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
+/** `below-waterline` → "Below waterline". */
+export const propertyTitle = (name: string): string => capital(spoken[name] ?? name.replaceAll('-', ' '));
+
+/** Name in print of a word in a table: its label in the word list where that is a label, else the word itself. */
+export function labelOfWord(value: Word, type: PropertyType | undefined, vocabulary: Vocabulary): string {
+    const meaning = type ? vocabulary.wordLists.get(type.type)?.words.get(value.word) : undefined;
+    return meaning !== undefined && meaning !== '' && !meaning.trim().endsWith('.') && !value.amount ? meaning : wordWithAmount(value);
+}
+
+export const isWord = (value: Value | undefined): value is Word => value?.type === 'word';
+
+const small = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'];
+const tens = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+
+/** A whole number in words, as an opinion of value is written beside its figures; undefined past a thousand million. */
+export function numberInWords(value: number): string | undefined {
+    if (!Number.isInteger(value) || value < 0 || value >= 1e9) {
+        return undefined;
+    }
+    if (value < 20) {
+        return small[value];
+    }
+    if (value < 100) {
+        const rest = value % 10;
+        return `${tens[Math.floor(value / 10)] ?? ''}${rest === 0 ? '' : `-${small[rest] ?? ''}`}`;
+    }
+    const [size, name] = value < 1000 ? [100, 'hundred'] as const : value < 1e6 ? [1000, 'thousand'] as const : [1e6, 'million'] as const;
+    const rest = value % size;
+    return `${numberInWords(Math.floor(value / size)) ?? ''} ${name}${rest === 0 ? '' : ` ${rest < 100 && size >= 100 ? 'and ' : ''}${numberInWords(rest) ?? ''}`}`;
+}
+
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
