@@ -12,7 +12,7 @@ const topStatements = new Set([
 ]);
 /** Statements that may stand in a system and close the block of a component. */
 const systemStatements = new Set(['run', 'contact', 'finding', 'accept', 'reading']);
-const continuing = new Set(['->', ',', ':', 'on', 'is', 'because', '(']);
+const continuing = new Set(['->', ',', ':', 'on', 'is', 'because', '(', 'finding', 'accept', 'reading', 'run', 'system', 'contact']);
 
 interface Open {
     readonly brace: IToken;
@@ -33,6 +33,8 @@ export function repairLayout(
     const stack: Open[] = [];
     let statement = '';
     let statementName = '';
+    /** Whether the last brace closed a joint: the run goes on after it. */
+    let closedJoint = false;
 
     const virtual = (type: TokenType, after: IToken): IToken => ({
         image: '', startOffset: after.endOffset ?? after.startOffset, endOffset: after.endOffset ?? after.startOffset,
@@ -97,7 +99,7 @@ export function repairLayout(
 
         const outer = stack.at(-1);
         const atElement = !outer || outer.isContainer;
-        const beginsStatement = atElement && (startsLine || previous?.tokenType.name === '{' || previous?.tokenType.name === '}')
+        const beginsStatement = atElement && (startsLine || previous?.tokenType.name === '{' || (previous?.tokenType.name === '}' && !closedJoint))
             && !(continues && !opensComponent);
         if (beginsStatement && (name === 'ID' || topStatements.has(name) || systemStatements.has(name) || name === 'unseen' || name === 'absent')) {
             statement = name === 'ID' ? token.image : name;
@@ -119,7 +121,7 @@ export function repairLayout(
                 });
                 continue;
             }
-            stack.pop();
+            closedJoint = stack.pop()?.statement === 'joint';
         }
         result.push(token);
 

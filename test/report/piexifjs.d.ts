@@ -1,0 +1,20 @@
+declare module 'piexifjs' {
+    interface Tags {
+        readonly [name: string]: number;
+    }
+    const piexif: {
+        readonly ImageIFD: Tags & { readonly Orientation: number };
+        readonly ExifIFD: Tags & { readonly DateTimeOriginal: number };
+        readonly GPSIFD: Tags & { readonly GPSLatitudeRef: number };
+        dump(exif: Readonly<Record<string, Readonly<Record<number, unknown>>>>): string;
+        insert(exif: string, jpeg: string): string;
+    };
+    export default piexif;
+}
+declare module 'pngjs' {
+    export class PNG {
+        constructor(size: { readonly width: number; readonly height: number });
+        readonly data: Buffer;
+        static readonly sync: { write(png: PNG): Buffer };
+    }
+}
