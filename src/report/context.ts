@@ -277,7 +277,7 @@ export interface Column {
 export function table(caption: Html | string, columns: readonly Column[], rows: readonly { readonly attributes?: Html; readonly cells: readonly (Html | string)[] }[], className = ''): Html {
     const classOf = (column: Column | undefined) => [column?.isNumber ? 'number' : '', column?.className ?? ''].filter(Boolean).join(' ');
     const classes = (column: Column | undefined) => classOf(column) === '' ? nothing : html` class="${classOf(column)}"`;
-    return html`<div class="table" role="region" tabindex="0" aria-label="${typeof caption === 'string' ? caption : 'Table'}"><table${className === '' ? nothing : html` class="${className}"`}>
+    return html`<div class="table" role="group" tabindex="0" aria-label="${typeof caption === 'string' ? caption : 'Table'}"><table${className === '' ? nothing : html` class="${className}"`}>
 <caption>${caption}</caption>
 <thead><tr>${columns.map(column => html`<th scope="col"${classes(column)}>${column.title}</th>`)}</tr></thead>
 <tbody>

@@ -35,7 +35,7 @@ oracle('conversions', [
 ]);
 
 /** Our unit, mathjs's name for it, convert-units's name for it. */
-const shared: readonly (readonly [ours: string, math: string, other: Parameters<ReturnType<typeof convert>['from']>[0] | undefined, si: string])[] = [
+const shared: readonly (readonly [ours: string, math: string, other: string | undefined, si: string])[] = [
     ['in', 'inch', 'in', 'm'], ['ft', 'foot', 'ft', 'm'], ['mm', 'mm', 'mm', 'm'], ['cm', 'cm', 'cm', 'm'], ['mi', 'mile', 'mi', 'm'], ['mil', 'mil', undefined, 'm'],
     ['in2', 'sqin', 'in2', 'm^2'], ['ft2', 'sqft', 'ft2', 'm^2'], ['mm2', 'mm^2', 'mm2', 'm^2'], ['cm2', 'cm^2', 'cm2', 'm^2'],
     ['gal', 'gallon', 'gal', 'm^3'], ['L', 'L', 'l', 'm^3'], ['ft3', 'ft^3', 'ft3', 'm^3'], ['qt', 'quart', 'qt', 'm^3'],
@@ -55,7 +55,7 @@ describe('conversions against reference libraries', () => {
                 expect(Math.abs(here - reference)).toBeLessThanOrEqual(Math.abs(reference) * 1e-6 + 1e-12);
             }), { numRuns: 30 });
             if (other !== undefined) {
-                const base = { 'm': 'm', 'm^2': 'm2', 'm^3': 'm3', 'kg': 'kg', 'Pa': 'Pa', 'W': 'W', 'm/s': 'm/s', 's': 's' }[siUnit] as typeof other;
+                const base = { 'm': 'm', 'm^2': 'm2', 'm^3': 'm3', 'kg': 'kg', 'Pa': 'Pa', 'W': 'W', 'm/s': 'm/s', 's': 's' }[siUnit] ?? '';
                 const reference = convert(7.25).from(other).to(base);
                 // This library carries US volumes and hours to five figures.
                 expect(Math.abs(si(`7.25 ${ours}`) - reference)).toBeLessThanOrEqual(Math.abs(reference) * 2e-4);

@@ -30,7 +30,7 @@ function stored(orientation: number): Uint8Array {
         }
     }
     const plain = Buffer.from(jpeg.encode({ data, width: w, height: h }, 95).data).toString('binary');
-    const exif = piexif.dump({ '0th': { [piexif.ImageIFD.Orientation]: orientation }, 'Exif': { [piexif.ExifIFD.DateTimeOriginal]: '2026:10:06 09:40:12', 36881: '-04:00' }, 'GPS': { [piexif.GPSIFD.GPSLatitudeRef]: 'N' } });
+    const exif = piexif.dump({ '0th': { [piexif.ImageIFD.Orientation]: orientation }, 'Exif': { [piexif.ExifIFD.DateTimeOriginal]: '2026:10:06 09:40:12' }, 'GPS': { [piexif.GPSIFD.GPSLatitudeRef]: 'N' } });
     return new Uint8Array(Buffer.from(piexif.insert(exif, plain), 'binary'));
 }
 
@@ -57,7 +57,7 @@ describe('preparePhoto', () => {
 
     test('keeps the time and leaves all other metadata behind', async () => {
         const photo = await preparePhoto(stored(6), codec, { ...photosForPrint, file: 'photos/a.jpg' });
-        expect(photo).toMatchObject({ taken: '2026-10-06 09:40:12 -04:00', alt: 'a.jpg' });
+        expect(photo).toMatchObject({ taken: '2026-10-06 09:40:12', alt: 'a.jpg' });
         expect('dataUri' in photo && Buffer.from(photo.dataUri.split(',')[1] ?? '', 'base64').includes('Exif')).toBe(false);
     });
 

@@ -26,14 +26,15 @@ describe('prose and figures', () => {
 });
 
 describe('sections', () => {
-    const html = sampleReport();
+    const whole = sampleInput();
+    const html = renderReport({ ...whole, gaps: [], problems: whole.problems.filter(p => p.answeredBy !== undefined) });
     const text = textOf(html);
     test('every section of the record has its place, numbered as in the contents', () => {
         const titles = [...html.matchAll(/<h2 id="[^"]*-title"><span class="n">(\d+)<\/span> ([^<]*)<\/h2>/g)].map(m => m[2]);
         expect(titles).toEqual([
             'Summary', 'Scope and attendances', 'Limits, and what was not seen', 'Words used', 'Particulars', 'Through-hulls and sea valves', 'Hull', 'Measurements', 'Findings',
             'Recommendations in one list', 'Opinion of value', 'Standards and rules cited', 'How figures were computed', 'Statement and signature', 'Photographs',
-        ].flatMap(title => title === 'Findings' && html.includes('Matters left open') ? [title, 'Matters left open'] : [title]));
+        ]);
     });
     test('findings stand in the order of urgency', () => {
         expect(html.indexOf('id="finding-F1"')).toBeLessThan(html.indexOf('id="finding-F2"'));
@@ -73,7 +74,7 @@ describe('sections', () => {
         expect(text).not.toMatch(/\bsafe(ly|ty)?\b/i);
     });
     test('the same record gives the same page', () => {
-        expect(sampleReport()).toBe(html);
+        expect(sampleReport()).toBe(sampleReport());
     });
 });
 
@@ -107,7 +108,7 @@ describe('draft', () => {
 
 test('the preview carries positions, the report does not', () => {
     expect(sampleReport({ mode: 'preview' })).toMatch(/<article class="finding" id="finding-F1" data-uri="memory:[^"]*" data-start="\d+">/);
-    expect(sampleReport()).not.toContain('data-start');
+    expect(sampleReport()).not.toMatch(/ data-(?:start|uri)="/);
 });
 
 test('an empty survey still gives a report', () => {
