@@ -42,7 +42,7 @@ function sixteenths(inches: number): string | undefined {
 function length(m: number, system: UnitSystem, { longFromM = 1 }: FormatOptions): string {
     const size = Math.abs(m);
     if (system === 'metric') {
-        return size >= longFromM ? `${significant(m, 4)} m` : size !== 0 && size < 0.0005 ? `${significant(m * 1e6, 3)} micron` : `${significant(m * 1000, size < 0.1 ? 3 : 4)} mm`;
+        return size >= longFromM ? `${significant(m, 4)} m` : size !== 0 && size < 0.0005 ? `${significant(m * 1e6, 3)} micron` : `${significant(m * 1000, 3)} mm`;
     }
     const inches = m / 0.0254;
     if (size >= 1 && size >= longFromM) {

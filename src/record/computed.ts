@@ -4,7 +4,7 @@
  */
 import { formatQuantity } from '../quantities/index.js';
 import { defaultDischargeCoefficient, inflowM3s } from '../trade/orifice-inflow.js';
-import { siOf, type Component, type SurveyRecord } from './model.js';
+import { isKind, siOf, type Component, type Quantity, type Run, type SurveyRecord } from './model.js';
 
 export interface ComputedProperty {
     readonly name: string;
@@ -22,14 +22,31 @@ export function openingBoreM(component: Component): number | undefined {
     return siOf(component, 'bore') ?? siOf(component, 'size');
 }
 
+/** The narrowest bore that water meets from an opening along a run, m, where any is recorded. */
+export function narrowestBoreM(record: SurveyRecord, opening: Component, run: Run | undefined): number | undefined {
+    const bores: number[] = [];
+    for (const part of run?.components ?? [opening]) {
+        const own = part === opening ? openingBoreM(part) : siOf(part, 'bore') ?? (isKind(record, part, 'valve') ? siOf(part, 'size') : undefined);
+        if (own !== undefined) {
+            bores.push(own);
+        }
+        if (isKind(record, part, 'hose')) {
+            bores.push(...(part.facts.get('ends')?.values ?? []).filter((v): v is Quantity => v.type === 'quantity').map(v => v.si));
+        }
+    }
+    return bores.length > 0 ? Math.min(...bores) : undefined;
+}
+
 const floodingRate: ComputedProperty = {
     name: 'flooding-rate',
     kinds: ['hull-opening'],
-    about: 'Water this opening admits when its whole bore stands open to the inside, from its bore and its depth',
+    about: 'Water this opening admits when its run stands open to the inside, from the narrowest bore of the run and the depth',
     needs: ['bore or size', 'below-waterline'],
     assumption: `sharp-edged opening, discharge coefficient ${defaultDischargeCoefficient}, no water yet inside`,
-    text: component => {
-        const boreM = openingBoreM(component);
+    text: (component, record) => {
+        const runs = record.runs.filter(run => run.components[0] === component);
+        const bores = (runs.length > 0 ? runs : [undefined]).map(run => narrowestBoreM(record, component, run)).filter(bore => bore !== undefined);
+        const boreM = bores.length > 0 ? Math.max(...bores) : undefined;
         const depthM = siOf(component, 'below-waterline');
         if (boreM === undefined || depthM === undefined || depthM <= 0) {
             return undefined;

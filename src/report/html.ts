@@ -24,7 +24,6 @@ const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', 
  * Signs that have no place in print: control characters, signs that reverse or embed the direction of writing and so
  * can make a line read as what it is not, noncharacters, and halves of surrogate pairs.
  */
-// eslint-disable-next-line no-control-regex
 const unprintable = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufdd0-\ufdef\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 /** The text without signs that cannot or should not be printed. */

@@ -107,8 +107,8 @@ th.number, td.number { text-align: right; font-variant-numeric: lining-nums tabu
 .recommendations th:first-child { width: 3.2rem; }
 .recommendations td:nth-child(3), .recommendations td:nth-child(4) { width: 17%; }
 .recommendations td p { margin: .15rem 0 0; }
-.sums .head th { font-weight: 600; padding-top: .9rem; border-top-color: var(--ink); }
-.sums .head .muted { font-weight: 400; display: block; font-size: .93em; }
+.sums { break-inside: avoid; }
+.sums caption .muted { font-weight: 400; display: block; font-size: .93em; }
 .sums .total th, .sums .total td { border-top: 1.5px solid var(--ink); }
 .opinion { font-size: 1.15rem; }
 .columns { columns: 2; column-gap: 2.5rem; }

@@ -12,7 +12,7 @@ system skin "Openings" {
     through-hull TH1 "Sink drain" { size: 1-1/2 in  metal: gunmetal  below-waterline: 14 in }
     seacock SC1 "Sink valve" { size: 1-1/2 in  metal: gunmetal  pattern: flanged-seacock  spigot: 1-1/2 in }
     hose H1 "Sink hose" { bore: 1-1/4 in  reinforcement: wire }
-    sink S1 { port: 1-1/4 in  rim-above-waterline: 1 ft }
+    sink S1 { rim-above-waterline: 1 ft }
 
     run R1 "Sink drain": TH1 -> SC1 -> H1 -> S1
 }

@@ -63,9 +63,9 @@ test('hostile text stays text in a real browser', async () => {
     complaints.length = 0;
     const payload = '\\"><img src=x onerror=alert(1)></style></title><script>alert(1)</script><a href=javascript:alert(1)>';
     const page = await open(sampleReport({}, sampleText.replace(/"([^"\n]*)"/g, (_, inside: string) => `"${inside} ${payload}"`)));
-    const found = await page.evaluate(() => [...document.querySelectorAll('*')].flatMap(element => [
+    const found = await page.evaluate(() => Array.from(document.querySelectorAll('*')).flatMap(element => [
         ...(['SCRIPT', 'IFRAME', 'OBJECT', 'EMBED', 'LINK', 'BASE', 'FORM'].includes(element.tagName.toUpperCase()) ? [element.tagName] : []),
-        ...[...element.attributes].filter(a => a.name.startsWith('on') || /^\s*javascript:/i.test(a.value)).map(a => `${element.tagName} ${a.name}`),
+        ...Array.from(element.attributes).filter(a => a.name.startsWith('on') || /^\s*javascript:/i.test(a.value)).map(a => `${element.tagName} ${a.name}`),
     ]));
     await page.close();
     expect(found).toEqual([]);

@@ -155,7 +155,6 @@ describe('hostile text', () => {
             return '';
         });
         expect(rest).not.toMatch(/[<>"]/);
-        // eslint-disable-next-line no-control-regex
         expect(rest).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u0000-\u0008]/);
     }
 

@@ -1,7 +1,7 @@
 /** The way water takes from an opening of the hull inward: what closes it, how narrow it is, where it ends. */
 import { computedBoth, both } from '../fit/wording.js';
-import { flagOf, isKind, ofKind, siOf, wordOf, type Component, type Quantity, type Run, type SurveyRecord } from '../../record/model.js';
-import { openingBoreM } from '../../record/computed.js';
+import { flagOf, isKind, ofKind, siOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
+import { narrowestBoreM } from '../../record/computed.js';
 import { defaultDischargeCoefficient, inflowM3s } from '../../trade/orifice-inflow.js';
 import { usableFlowM3s } from '../../trade/pump.js';
 import type { ProblemFigure } from '../contract.js';
@@ -42,21 +42,6 @@ export function plumbedOpenings(record: SurveyRecord): Component[] {
     return ofKind(record, 'hull-opening').filter(c => !isKind(record, c, 'transducer') && !isKind(record, c, 'drain-plug'));
 }
 
-/** The narrowest bore along a path, m, where any is recorded. */
-export function narrowestBoreM(record: SurveyRecord, { opening, run }: Path): number | undefined {
-    const bores: number[] = [];
-    for (const part of run?.components ?? [opening]) {
-        const own = part === opening ? openingBoreM(part) : siOf(part, 'bore') ?? (isKind(record, part, 'valve') ? siOf(part, 'size') : undefined);
-        if (own !== undefined) {
-            bores.push(own);
-        }
-        if (isKind(record, part, 'hose')) {
-            bores.push(...(part.facts.get('ends')?.values ?? []).filter((v): v is Quantity => v.type === 'quantity').map(v => v.si));
-        }
-    }
-    return bores.length > 0 ? Math.min(...bores) : undefined;
-}
-
 export interface Inflow {
     readonly flowM3s: number;
     readonly boreM: number;
@@ -68,7 +53,7 @@ export interface Inflow {
 /** What a path admits if it stands open inside; undefined where bore or depth is not recorded. */
 export function inflowOf(record: SurveyRecord, path: Path): Inflow | undefined {
     const depth = depthM(path.opening);
-    const boreM = narrowestBoreM(record, path);
+    const boreM = narrowestBoreM(record, path.opening, path.run);
     if (depth === undefined || boreM === undefined) {
         return undefined;
     }
@@ -103,9 +88,14 @@ export interface Pumps {
     readonly unknown: readonly Component[];
 }
 
-/** What the power pumps aboard move: the real flow where recorded, else half the rating. Pumps that do not work count nothing. */
+/**
+ * What the power pumps aboard move: the real flow where recorded, else half the rating. A pump that does not work, or
+ * whose float switch does not, counts nothing.
+ */
 export function pumpsAboard(record: SurveyRecord): Pumps {
-    const pumps = ofKind(record, 'bilge-pump').filter(pump => !isKind(record, pump, 'manual-bilge-pump') && wordOf(pump, 'works') !== 'no');
+    const isStarted = (pump: Component) => !ofKind(record, 'float-switch').some(float => wordOf(float, 'works') === 'no'
+        && float.facts.get('serves')?.values.some(v => v.type === 'component' && v.id === pump.id));
+    const pumps = ofKind(record, 'bilge-pump').filter(pump => !isKind(record, pump, 'manual-bilge-pump') && wordOf(pump, 'works') !== 'no' && isStarted(pump));
     let flow = 0;
     let isDerated = false;
     const unknown: Component[] = [];

@@ -2,7 +2,7 @@
 import type { Comparable, Valuation } from '../../record/model.js';
 import { definitions, type ReportContext, type Section } from '../context.js';
 import { html, nothing, type Html } from '../html.js';
-import { capital, dateText, figureText, moneyText, numberInWords } from '../wording.js';
+import { dateText, figureText, moneyText, numberInWords } from '../wording.js';
 
 export function valuation(context: ReportContext): Section | undefined {
     const { valuations } = context.record;
@@ -66,28 +66,29 @@ function comparablesTable(context: ReportContext, comparables: readonly Comparab
     const weighed = sums.every(({ sum, recorded, weight }) => (recorded ?? sum) !== undefined && weight !== undefined) && new Set(sums.map(s => s.currency)).size === 1;
     const total = sums.reduce((all, { sum, recorded, weight }) => all + (recorded ?? sum ?? 0) * (weight ?? 0), 0);
     const weights = sums.reduce((all, { weight }) => all + (weight ?? 0), 0);
-    return html`<div class="table" tabindex="0" role="group" aria-label="Comparables"><table class="sums">
-<caption>Comparables and their adjustments toward the vessel surveyed</caption>
-<thead><tr><th scope="col">Comparable</th><th scope="col" class="number">Amount</th></tr></thead>
+    const one = (label: string, caption: Html, attributes: Html, rows: Html) => html`<div class="table" tabindex="0" role="group" aria-label="${label}"><table class="sums"${attributes}>
+<caption>${caption}</caption>
+<thead><tr><th scope="col">Item</th><th scope="col" class="number">Amount</th></tr></thead>
+<tbody>
+${rows}</tbody>
+</table></div>
+`;
+    return html`<h3>Comparables and their adjustments toward the vessel surveyed</h3>
 ${sums.map(({ comparable, sum, recorded, weight, currency }) => {
         const soldOn = context.first(comparable, 'sold-on');
         const price = context.first(comparable, 'sold') ?? context.first(comparable, 'asking');
         const differs = sum !== undefined && recorded !== undefined && Math.abs(sum - recorded) >= 0.005;
-        return html`<tbody${context.source(comparable.span)}>
-<tr class="head"><th scope="rowgroup" colspan="2">${comparable.id}. ${comparable.title ?? ''}${comparable.facts.has('source') ? html` <span class="muted">${context.values(comparable, 'source')}</span>` : nothing}</th></tr>
+        return one(`Comparable ${comparable.id}`, html`${comparable.id}. ${comparable.title ?? ''}${comparable.facts.has('source') ? html` <span class="muted">${context.values(comparable, 'source')}</span>` : nothing}`, context.source(comparable.span), html`
 ${row(html`${comparable.facts.has('sold') ? 'Sold' : 'Asked'}${soldOn?.type === 'date' ? `, ${dateText(soldOn.figure)}` : ''}`, price?.type === 'quantity' ? figureText(price.figure) : html`<span class="absent">not recorded</span>`)}
 ${comparable.adjustments.map(adjustment => row(adjustment.reason, adjustment.amount ? signed(adjustment.amount.si) : html`<span class="absent">not recorded</span>`))}
 ${recorded === undefined && sum === undefined ? nothing : row('Adjusted', html`<strong>${moneyText(recorded ?? sum ?? 0, currency)}</strong>`, 'total')}
 ${differs ? row(html`<strong class="absent">The figures above sum to</strong>`, moneyText(sum, currency)) : nothing}
 ${weight === undefined ? nothing : row('Weight', String(weight))}
 ${comparable.facts.has('remarks') ? row('Remark', context.values(comparable, 'remarks')) : nothing}
-</tbody>
-`;
+`);
     })}
-${weighed ? html`<tbody>
-<tr class="head"><th scope="rowgroup" colspan="2">Weighed together</th></tr>
+${weighed ? one('Weighed together', html`Weighed together`, nothing, html`
 ${sums.map(({ comparable, sum, recorded, weight }) => row(html`${comparable.id}: ${moneyText(recorded ?? sum ?? 0)} × ${String(weight ?? 0)}`, moneyText((recorded ?? sum ?? 0) * (weight ?? 0))))}
-${row(html`${capital('sum')}, the weights making up ${String(Math.round(weights * 1000) / 1000)}`, html`<strong>${moneyText(Math.round(total * 100) / 100, sums[0]?.currency)}</strong>`, 'total')}
-</tbody>` : nothing}
-</table></div>`;
+${row(html`Sum, the weights making up ${String(Math.round(weights * 1000) / 1000)}`, html`<strong>${moneyText(Math.round(total * 100) / 100, sums[0]?.currency)}</strong>`, 'total')}
+`) : nothing}`;
 }

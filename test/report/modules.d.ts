@@ -18,3 +18,9 @@ declare module 'pngjs' {
         static readonly sync: { write(png: PNG): Buffer };
     }
 }
+declare module '*/ensure-chromium.mjs' {
+    import type { LaunchOptions } from 'playwright-core';
+
+    export function findChromium(): Promise<string>;
+    export function launchOptions(executablePath: string): LaunchOptions;
+}
