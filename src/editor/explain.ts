@@ -36,10 +36,10 @@ export function explainCheck(check: Check): string {
         }
     };
     list('What it needs', check.needs);
-    lines.push('## What it computes', '', sentence(check.computes), '');
+    lines.push('## What it computes', '', ended(check.computes.trim()), '');
     list('Sources', check.sources.map(sourceLine));
     list('Limits', check.limits);
-    lines.push('## How to answer it', '', ...answering(check), '');
+    lines.push('## How to answer it', '', ...answering(check));
     for (const example of check.examples) {
         lines.push(`## Example: ${example.name}`, '', 'Raises it:', '', ...fenced(example.bad));
         lines.push(example.correction === undefined ? 'Put right:' : `Put right by *${example.correction}*:`, '', ...fenced(example.fixed));
@@ -75,6 +75,10 @@ function upperFirst(text: string): string {
 }
 
 function sentence(text: string): string {
-    const trimmed = upperFirst(text.trim());
-    return /[.!?:]$/.test(trimmed) ? trimmed : `${trimmed}.`;
+    return ended(upperFirst(text.trim()));
+}
+
+/** With its full stop. A formula keeps its small letter: d = bore − tail. */
+function ended(text: string): string {
+    return /[.!?:]$/.test(text) ? text : `${text}.`;
 }

@@ -79,11 +79,15 @@ function valueColour(role: Role, vocabulary: Vocabulary): ColourName {
     }
 }
 
+const vulgar = '½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘';
+const number = new RegExp(`[-−]?(?:\\.?\\d|[${vulgar}])(?:[-\\d,/:${vulgar}]|\\.(?=\\d)|[ \\t\\u00a0]+(?=\\d+/\\d|[${vulgar}]))*`, 'u').source;
+const figurePart = new RegExp(`(${number})|(?:[\\p{L}°%′″℃]|/(?=\\p{L}))[^\\s.+±]*`, 'gu');
+
 /** Numbers as numbers, the units between them as keywords. */
 function colourFigure(token: IToken, add: (start: number, end: number, type: ColourName) => void): void {
     const start = startOf(token);
-    for (const part of token.image.matchAll(/(?:[-−]?[.\d½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘](?:[-\d.,/:½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]|[ \t\u00a0]+(?=\d+\/\d|[½¼¾⅓⅔⅛⅜⅝⅞]))*)|[^\s\d.,+±-][^\s.+±]*/gu)) {
-        add(start + part.index, start + part.index + part[0].length, /^[-−.\d½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]/u.test(part[0]) ? 'number' : 'keyword');
+    for (const part of token.image.matchAll(figurePart)) {
+        add(start + part.index, start + part.index + part[0].length, part[1] === undefined ? 'keyword' : 'number');
     }
 }
 

@@ -53,7 +53,7 @@ ${section.body}
 <body class="${context.isDraft ? 'draft' : 'final'}">
 <a class="skip" href="#summary">Skip to the summary</a>
 ${context.isDraft ? html`<div class="draft-band" role="note" aria-label="State of this report">DRAFT</div>
-<svg class="draft-mark" viewBox="0 0 180 260" preserveAspectRatio="xMidYMid meet" aria-hidden="true" focusable="false"><text x="90" y="140" transform="rotate(-52 90 130)">DRAFT</text></svg>` : nothing}
+<svg class="draft-mark" viewBox="0 0 180 260" preserveAspectRatio="xMidYMid meet" aria-hidden="true" focusable="false"><text x="90" y="140">DRAFT</text></svg>` : nothing}
 ${cover(context)}
 <main id="report">
 ${sections.slice(0, before).map(draw)}

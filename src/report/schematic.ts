@@ -17,12 +17,12 @@ interface Mark {
 }
 
 const cell = 132;
-const perRow = 5;
+const mostInRow = 5;
 /** Height of a row of parts without its labels. */
-const drawnHeight = 110;
+const drawnHeight = 126;
 const lineHeight = 12.5;
 const inset = 22;
-const axis = 46;
+const axis = 52;
 const tallest = 52;
 
 /** Marks of a run: where its problems and the findings on its parts lie. Empty where nothing concerns it. */
@@ -157,10 +157,15 @@ export function drawRun(context: ReportContext, run: Run, id: string): Html {
         const material = materialOf(component);
         return [...lines(component.title ?? capital(wordText(component.kind)), 21, 3), ...sizeText(component).split(/ (?=\()/).flatMap(part => lines(part, 23, 2)), ...material ? lines(material.title, 22, 2) : []];
     });
-    const rowHeight = drawnHeight + lineHeight * Math.max(1, ...labels.map(label => label.length));
-    const width = Math.max((Math.min(perRow, run.components.length) + (run.end === 'component' ? 0 : 0.35)) * cell, 2 * cell) + 2 * inset;
-    const rows = Math.max(1, Math.ceil(run.components.length / perRow));
-    const place = (index: number) => ({ x: (index % perRow) * cell + inset, y: Math.floor(index / perRow) * rowHeight + axis });
+    const rows = Math.max(1, Math.ceil(run.components.length / mostInRow));
+    const perRow = Math.max(1, Math.ceil(run.components.length / rows));
+    const tops = [0];
+    for (let row = 0; row < rows; row++) {
+        tops.push((tops[row] ?? 0) + drawnHeight + lineHeight * Math.max(0, ...labels.slice(row * perRow, (row + 1) * perRow).map(label => label.length)) - lineHeight);
+    }
+    const totalHeight = tops[rows] ?? 0;
+    const width = Math.max(Math.min(perRow, run.components.length) * cell + (run.end === 'component' ? 0 : 46), 2 * cell) + 2 * inset;
+    const place = (index: number) => ({ x: (index % perRow) * cell + inset, y: (tops[Math.floor(index / perRow)] ?? 0) + axis });
     const description = [
         `Parts in order: ${run.components.map(c => `${nameOf(c)}, ${sizeText(c)}`).join('; ')}${run.end === 'component' ? '' : `; then ${endText[run.end]}`}.`,
         ...marks.map((mark, i) => `Mark ${i + 1} is ${'part' in mark.at ? `on ${idAt(run, mark.at.part)}` : `at the joint of ${idAt(run, mark.at.joint)} and ${idAt(run, mark.at.joint + 1)}`}.`),
@@ -168,8 +173,9 @@ export function drawRun(context: ReportContext, run: Run, id: string): Html {
     const last = run.components.length - 1;
     const end = place(last);
     return html`<figure class="run" id="${id}"${context.source(run.span)}>
+<figcaption><strong>${run.title ?? run.id}</strong> (${run.id})</figcaption>
 <div class="drawing" tabindex="0" role="group" aria-label="Drawing of ${run.title ?? run.id}">
-<svg viewBox="0 0 ${width} ${rows * rowHeight}" width="${width}" height="${rows * rowHeight}" role="img" aria-labelledby="${id}-title ${id}-desc">
+<svg viewBox="0 0 ${width} ${totalHeight}" width="${width}" height="${totalHeight}" role="img" aria-labelledby="${id}-title ${id}-desc">
 <title id="${id}-title">${run.title ?? `Run ${run.id}`}</title>
 <desc id="${id}-desc">${description}</desc>
 ${run.components.map((component, index) => {
@@ -177,7 +183,8 @@ ${run.components.map((component, index) => {
         const [first, second] = sizes[index] ?? [undefined, undefined];
         const isReversed = run.joints[index - 1]?.toEnd === 1 || run.joints[index]?.fromEnd === 0 && first !== second;
         const ends = [height(isReversed ? second : first), height(isReversed ? first : second)] as const;
-        return html`<g>${drawPart(shapeOf(context, component), x, y, ends, first !== undefined)}<text class="id" x="${x + cell / 2}" y="${y + 56}">${component.id}</text>${(labels[index] ?? []).map((line, row) => html`<text x="${x + cell / 2}" y="${y + 70 + row * lineHeight}">${line}</text>`)}</g>
+        const isContinued = index > 0 && index % perRow === 0;
+        return html`<g>${isContinued ? html`<text class="from" x="${x}" y="${y - 34}">from ${idAt(run, index - 1)}</text>` : nothing}${drawPart(shapeOf(context, component), x, y, ends, first !== undefined)}<text class="id" x="${x + cell / 2}" y="${y + 56}">${component.id}</text>${(labels[index] ?? []).map((line, row) => html`<text x="${x + cell / 2}" y="${y + 70 + row * lineHeight}">${line}</text>`)}</g>
 `;
     })}
 ${run.end === 'component' ? nothing : run.end === 'open'
@@ -191,12 +198,9 @@ ${marks.map((mark, i) => {
     })}
 </svg>
 </div>
-<figcaption>
-<p><strong>${run.title ?? run.id}</strong> (${run.id})</p>
 ${marks.length === 0 ? nothing : html`<ol class="marks">${marks.map(mark => html`<li><span>${'part' in mark.at ? idAt(run, mark.at.part) : `${idAt(run, mark.at.joint)} to ${idAt(run, mark.at.joint + 1)}`}:</span> ${joined(mark.texts, '; ')}</li>
 `)}</ol>`}
 ${jointList(context, run)}
-</figcaption>
 </figure>`;
 }
 

@@ -149,7 +149,9 @@ figcaption { font-size: .93rem; line-height: 1.4; padding-top: .35rem; }
 .drawing .hair { fill: none; stroke: var(--quiet); stroke-width: .7; }
 .drawing .mark path { fill: #fff; stroke: var(--rust); stroke-width: 2.6; }
 .drawing .mark text { font-weight: 700; font-size: 11.5px; fill: var(--rust); }
-ol.marks { margin: .3rem 0; }
+ol.marks { margin: .5rem 0; }
+.run figcaption { padding: 0 0 .5rem; font-size: 1rem; break-after: avoid; }
+.drawing text.from { text-anchor: start; fill: var(--quiet); }
 ol.marks li span { font-family: var(--sans); font-size: .92em; font-weight: 700; }
 .method { break-inside: avoid; }
 .method h3 { font-size: 1.05rem; }
@@ -163,7 +165,7 @@ address { font-style: normal; }
   .summary-grid { grid-template-columns: minmax(0, 1fr); gap: 1rem; }
   .contents ol, .columns { columns: 1; }
   dl.facts > div, dl.card > div, .columns dl.facts > div { grid-template-columns: minmax(0, 1fr); }
-  caption { display: block; }
+  .parts caption, .recommendations caption, .open-list caption { display: block; }
   .parts, .parts tbody, .parts tr, .parts th, .parts td, .recommendations, .recommendations tbody, .recommendations tr, .recommendations th, .recommendations td,
   .open-list, .open-list tbody, .open-list tr, .open-list th, .open-list td { display: block; width: auto !important; border: 0; padding: .1rem 0; }
   .parts thead, .recommendations thead, .open-list thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }

@@ -111,7 +111,7 @@ class Session {
     private readonly waiting = new Map<string, () => void>();
     private latest: { diagnostics: unknown[] } = { diagnostics: [] };
 
-    private constructor(readonly connection: MessageConnection, private readonly kill: () => void) {
+    private constructor(readonly connection: MessageConnection, private readonly kill: () => void, private readonly pulls: boolean) {
         connection.onNotification('textDocument/publishDiagnostics', (params: { uri: string; diagnostics: unknown[] }) => {
             this.latest = params;
             this.waiting.get(params.uri)?.();
@@ -130,15 +130,36 @@ class Session {
         const folderUri = pathToFileURL(folder).href;
         await connection.sendRequest('initialize', {
             processId: process.pid, rootUri: folderUri, workspaceFolders: [{ uri: folderUri, name: 'bench' }],
-            capabilities: { workspace: { configuration: true, didChangeConfiguration: { dynamicRegistration: true } }, textDocument: { publishDiagnostics: { versionSupport: true } } },
+            // The JSON server waits half a second before it publishes, but answers at once when it is asked: it is asked.
+            capabilities: {
+                workspace: { configuration: true, didChangeConfiguration: { dynamicRegistration: true } },
+                textDocument: { publishDiagnostics: { versionSupport: true }, ...(peer.languageId === 'json' ? { diagnostic: { dynamicRegistration: false } } : {}) },
+            },
         });
         await connection.sendNotification('initialized', {});
         await connection.sendNotification('workspace/didChangeConfiguration', { settings });
-        return new Session(connection, () => child.kill());
+        return new Session(connection, () => child.kill(), peer.languageId === 'json');
+    }
+
+    /** The problems after a change, once there are some, or none. */
+    async settled(uri: string, wantsProblem: boolean, send: () => Promise<void>): Promise<void> {
+        if (!this.pulls) {
+            const published = this.next(uri, wantsProblem);
+            await send();
+            return published;
+        }
+        await send();
+        for (const until = Date.now() + 60_000; Date.now() < until;) {
+            const report: { items?: { severity?: number }[] } = await this.connection.sendRequest('textDocument/diagnostic', { textDocument: { uri } });
+            if ((report.items ?? []).some(d => (d.severity ?? 1) <= 2) === wantsProblem) {
+                return;
+            }
+        }
+        throw new Error(`the JSON server did not settle for ${uri}`);
     }
 
     /** The next publication for a file that has (or has not) a problem. */
-    next(uri: string, wantsProblem: boolean): Promise<void> {
+    private next(uri: string, wantsProblem: boolean): Promise<void> {
         return new Promise((resolve, reject) => {
             const timer = setTimeout(() => reject(new Error(`no ${wantsProblem ? '' : 'clean '}publication for ${uri}; last: ${JSON.stringify(this.latest.diagnostics).slice(0, 300)}`)), 60_000);
             this.waiting.set(uri, () => {
@@ -166,9 +187,7 @@ async function measure(peer: Peer, lines: number, edits: number, folder: string)
     const session = await Session.start(peer, folder);
     const uri = pathToFileURL(join(folder, `bench.${peer.extension}`)).href;
     const [right, wrong] = [peer.text(lines, false), peer.text(lines, true)];
-    const opened = session.next(uri, true);
-    await session.connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: peer.languageId, version: 1, text: wrong } });
-    await opened;
+    await session.settled(uri, true, () => session.connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: peer.languageId, version: 1, text: wrong } }));
     let first = 0;
     while (right.charCodeAt(first) === wrong.charCodeAt(first)) {
         first++;
@@ -180,10 +199,8 @@ async function measure(peer: Peer, lines: number, edits: number, folder: string)
         const mends = i % 2 === 0;
         // One character typed, or taken away, as an editor sends it.
         const change = mends ? { range: { start: position, end: position }, text: 'e' } : { range: { start: position, end: { ...position, character: position.character + 1 } }, text: '' };
-        const published = session.next(uri, !mends);
         const start = performance.now();
-        await session.connection.sendNotification('textDocument/didChange', { textDocument: { uri, version: i + 2 }, contentChanges: [change] });
-        await published;
+        await session.settled(uri, !mends, () => session.connection.sendNotification('textDocument/didChange', { textDocument: { uri, version: i + 2 }, contentChanges: [change] }));
         times.push(performance.now() - start);
         await new Promise(resolve => setTimeout(resolve, 20));
     }

@@ -18,9 +18,3 @@ declare module 'pngjs' {
         static readonly sync: { write(png: PNG): Buffer };
     }
 }
-declare module '*/ensure-chromium.mjs' {
-    import type { LaunchOptions } from 'playwright-core';
-
-    export function findChromium(): Promise<string>;
-    export function launchOptions(executablePath: string): LaunchOptions;
-}

@@ -7,16 +7,18 @@ import { pathToFileURL } from 'node:url';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { findChromium, launchOptions } from '../../.scripts/ensure-chromium.mjs';
+import { findChromium } from '../../.scripts/ensure-chromium.mjs';
 import { renderReport } from '../../src/report/report.js';
 import { sampleInput, sampleReport, sampleText } from './sample.js';
+
+const chromiumArguments = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 
 let browser: Browser;
 let folder: string;
 const complaints: string[] = [];
 
 beforeAll(async () => {
-    browser = await chromium.launch(launchOptions(await findChromium()));
+    browser = await chromium.launch({ executablePath: await findChromium(), args: chromiumArguments });
     folder = await mkdtemp(join(tmpdir(), 'garboard-report-'));
 }, 300_000);
 
