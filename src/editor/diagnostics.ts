@@ -1,6 +1,5 @@
 /** Gaps and open problems as diagnostics. Answered problems are left out: they show beside their answers. */
-import type { Cancellation, LangiumDocument } from 'langium';
-import type { ValidationOptions, DocumentValidator } from 'langium';
+import type { DocumentValidator, LangiumDocument } from 'langium';
 import { DiagnosticSeverity, DiagnosticTag, type Diagnostic, type DiagnosticRelatedInformation, type Range } from 'vscode-languageserver-types';
 import { syntaxGaps } from '../checks/survey.js';
 import type { Problem, Severity } from '../checks/contract.js';
@@ -81,7 +80,7 @@ export function locatedIn(document: LangiumDocument, analyser: SurveyAnalyser, l
 export class SurveyDocumentValidator implements DocumentValidator {
     constructor(private readonly analyser: () => SurveyAnalyser, private readonly lookup: DocumentLookup) {}
 
-    validateDocument(document: LangiumDocument, _options?: ValidationOptions, _token?: Cancellation.CancellationToken): Promise<Diagnostic[]> {
+    validateDocument(document: LangiumDocument): Promise<Diagnostic[]> {
         return Promise.resolve(locatedIn(document, this.analyser(), this.lookup).map(entry => entry.diagnostic));
     }
 }

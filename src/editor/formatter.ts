@@ -11,8 +11,8 @@ import { createGarboardServices } from '../language/services.js';
 import { endOf, Reader, startOf, type Role } from './roles.js';
 
 const indentUnit = '    ';
-/** What the lexer passes over between tokens. */
-const blank = /[ \t\r\n\u00a0\ufeff]/;
+/** What may be changed between tokens. Stray signs that show as nothing stay, for figures end at them. */
+const blank = /[ \t\r\n\u00a0]/;
 
 interface Item {
     readonly start: number;
@@ -75,7 +75,7 @@ export function respace(text: string, lexer: Lexer): Respacing[] {
         }
         const lines = breaks[i] ?? 0;
         const blanks = lines > 0 ? newline.repeat(lines) + indentUnit.repeat(item.depth + (continues(items, i) ? 1 : 0))
-            : values.get(i) ?? between(previous, item, (breaks[i + 1] ?? 1) > 0);
+            : values.get(i) ?? isGlued(items, breaks, i) ? '' : between(previous, item, (breaks[i + 1] ?? 1) > 0);
         change(previous.end, item.start, blanks);
     }
     change(last.end, text.length, newline);
@@ -84,12 +84,13 @@ export function respace(text: string, lexer: Lexer): Respacing[] {
 
 /** Tokens, comments and what the lexer passed over, in order of the text. */
 function itemsOf(text: string, lexer: Lexer): Item[] {
-    const { tokens, hidden } = lexer.tokenize(text);
+    const { tokens, hidden, errors } = lexer.tokenize(text);
+    const notClosed = new Set(errors.map(error => error.offset));
     const items: Item[] = [];
     const reader = new Reader();
     const blocks = [0];
     let opened = 0;
-    let at = 0;
+    let at = text.charCodeAt(0) === 0xfeff ? 1 : 0;
     let comment = 0;
     const here = () => ({ depth: blocks.length - 1, block: blocks.at(-1) ?? 0 });
     const rawUntil = (end: number) => {
@@ -134,7 +135,7 @@ function itemsOf(text: string, lexer: Lexer): Item[] {
         }
         commentsUntil(startOf(token));
         rawUntil(startOf(token));
-        items.push({ start: startOf(token), end: endOf(token), kind: 'token', type, role, ...here() });
+        items.push({ start: startOf(token), end: endOf(token), kind: 'token', type: type === 'TEXT' && notClosed.has(startOf(token)) ? 'open-text' : type, role, ...here() });
         at = endOf(token);
         if (type === '{') {
             blocks.push(++opened);
@@ -157,8 +158,8 @@ function breaksOf(items: readonly Item[], text: string): number[] {
         for (let at = gap.indexOf('\n'); at !== -1; at = gap.indexOf('\n', at + 1)) {
             lines++;
         }
-        // After a figure a brace may decide where the figure ends; it stays where it is.
-        if (item.type === '{' && previous.kind === 'token' && previous.type !== 'FIGURE' && previous.type !== '{' && previous.type !== '}') {
+        // After a figure a brace may decide where the figure ends, and a text not closed ends with its line.
+        if (item.type === '{' && previous.kind === 'token' && !['FIGURE', 'open-text', '{', '}'].includes(previous.type)) {
             return 0;
         }
         return Math.min(lines, 2);
@@ -200,6 +201,19 @@ function continues(items: readonly Item[], index: number): boolean {
     }
     // A property left without its value does not draw in what follows.
     return !(item.role?.name === 'property' || item.role?.name === 'keyword') || previous.type === '(';
+}
+
+/** A comment written right against a figure's line stays so: in `38 mm//new` a blank would change where the figure ends. */
+function isGlued(items: readonly Item[], breaks: readonly number[], index: number): boolean {
+    const item = items[index];
+    if (item?.type !== 'comment' || items[index - 1]?.end !== item.start) {
+        return false;
+    }
+    let at = index - 1;
+    while (at > 0 && items[at]?.type !== 'FIGURE' && (breaks[at] ?? 0) === 0) {
+        at--;
+    }
+    return items[at]?.type === 'FIGURE';
 }
 
 /** Blanks between two items of one line. */

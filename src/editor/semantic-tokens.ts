@@ -80,7 +80,7 @@ function valueColour(role: Role, vocabulary: Vocabulary): ColourName {
 }
 
 const vulgar = '½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘';
-const number = new RegExp(`[-−]?(?:\\.?\\d|[${vulgar}])(?:[-\\d,/:${vulgar}]|\\.(?=\\d)|[ \\t\\u00a0]+(?=\\d+/\\d|[${vulgar}]))*`, 'u').source;
+const number = new RegExp(`[-−]?(?:(?:(?<![.\\d])\\.)?\\d|[${vulgar}])(?:[-\\d,/:${vulgar}]|\\.(?=\\d)|[ \\t\\u00a0]+(?=\\d+/\\d|[${vulgar}]))*`, 'u').source;
 const figurePart = new RegExp(`(${number})|(?:[\\p{L}°%′″℃]|/(?=\\p{L}))[^\\s.+±]*`, 'gu');
 
 /** Numbers as numbers, the units between them as keywords. */

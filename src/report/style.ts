@@ -126,6 +126,8 @@ th.number, td.number { text-align: right; font-variant-numeric: lining-nums tabu
 dl.card > div { grid-template-columns: 7.5rem 1fr; }
 dl.card ul, dl.facts dd ul { list-style: none; padding: 0; }
 dl.facts dd li + li { margin-top: .3rem; }
+dl.facts.computed { margin-top: -1rem; font-size: .93rem; }
+.body.beside + dl.facts.computed { margin-top: .4rem; }
 .figures { color: var(--quiet); font-size: .93em; }
 .figures::before { content: "["; } .figures::after { content: "]"; }
 .finding .body.beside { display: grid; grid-template-columns: minmax(0, 1fr) 14rem; gap: 1.2rem; align-items: start; }
@@ -185,7 +187,8 @@ address { font-style: normal; }
 }
 @page :first { @top-left { content: none; } @top-right { content: none; } }
 @media print {
-  body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.4; }
+  html { font-size: 10.2pt; }
+  body { max-width: none; padding: 0; font-size: 1rem; line-height: 1.4; }
   a { color: inherit; text-decoration: none; }
   .skip, .end { display: none; }
   h2 { font-size: 16pt; margin-top: 9mm; }
@@ -203,11 +206,15 @@ address { font-style: normal; }
   .drawing svg { min-width: 0; }
   thead { display: table-header-group; }
   dl.facts > div { break-inside: avoid; }
+  dl.computed > div { break-inside: auto; }
+  .section > h2 + p, .section > p.lead { break-after: avoid; }
+  .finding .body.beside + dl.card > div { grid-template-columns: 22mm 1fr; }
   .finding { break-inside: auto; padding-top: 0; }
   .finding > h4, .finding > .on { break-after: avoid; }
   .finding .body.beside { grid-template-columns: minmax(0, 1fr) 54mm; gap: 5mm; }
   .finding .body.beside dl.card > div { grid-template-columns: 22mm 1fr; }
   .methods { columns: 2; column-gap: 8mm; font-size: 8.5pt; }
+  .method { break-inside: auto; }
   .methods dl.facts > div { grid-template-columns: minmax(0, 1fr); }
   .columns .facts-group { break-inside: auto; }
   .annex { display: block; }

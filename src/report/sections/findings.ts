@@ -48,7 +48,6 @@ ${finding.on.length === 0 && place === undefined ? nothing : html`<p class="on">
         ['Due', html`<p>${context.dueOf(finding)}${finding.facts.has('reason-for-urgency') ? html`. ${context.values(finding, 'reason-for-urgency')}` : nothing}</p>`],
         ['Authority', authority(context, finding)],
         ['Cost allowed', context.body(finding, 'cost')],
-        ['Computed', answered.length === 0 ? undefined : html`<ul>${answered.map(problem => computedLine(problem))}</ul>`],
         ['Related', context.body(finding, 'related')],
     ], 'facts card')}
 ${finding.notes.map(note => proseHtml(context, note))}</div>
@@ -59,6 +58,7 @@ ${finding.photos.length === 0 ? nothing : html`<div class="photos">${finding.pho
 `;
     })}</div>`}
 </div>
+${definitions([['Computed', answered.length === 0 ? undefined : html`<ul>${answered.map(problem => computedLine(problem))}</ul>`]], 'facts card computed')}
 </article>`;
 }
 
