@@ -75,7 +75,7 @@ export function respace(text: string, lexer: Lexer): Respacing[] {
         }
         const lines = breaks[i] ?? 0;
         const blanks = lines > 0 ? newline.repeat(lines) + indentUnit.repeat(item.depth + (continues(items, i) ? 1 : 0))
-            : values.get(i) ?? isGlued(items, breaks, i) ? '' : between(previous, item, (breaks[i + 1] ?? 1) > 0);
+            : values.get(i) ?? (isGlued(items, breaks, i) ? '' : between(previous, item, (breaks[i + 1] ?? 1) > 0));
         change(previous.end, item.start, blanks);
     }
     change(last.end, text.length, newline);
@@ -238,57 +238,93 @@ function between(previous: Item, item: Item, endsLine: boolean): string {
 }
 
 function beginsFact({ role }: Item): boolean {
-    return role !== undefined && ((role.name === 'property' && !role.declares) || role.name === 'argument' || role.name === 'half-typed'
+    return role !== undefined && ((role.name === 'property' && !role.declares) || role.name === 'half-typed'
         || (role.name === 'keyword' && role.frame.holds === 'members' && ['note', 'photo', 'takes', 'row', 'adjust', 'attended', 'unseen', 'absent', 'comparable'].includes(role.token.image)));
 }
 
+interface Line {
+    /** Index of the value's first item. */
+    readonly value: number;
+    /** Length of what stands before the colon. */
+    readonly width: number;
+    readonly gap: number;
+}
+
+/** A line whose name reaches further than this past the author's column does not move the others. */
+const overhang = 6;
+
 /**
- * Blanks before the values of lines that hold one fact, where the author aligned them: facts of one block with no
- * blank line between are aligned together as soon as one of them is.
+ * Blanks before the values of lines that hold one fact, where the author aligned them. Lines of one sort in a block,
+ * with no blank line between, are aligned together as soon as one of them is, to the longest name among them.
  */
 function alignments(items: readonly Item[], breaks: readonly number[]): Map<number, string> {
     const aligned = new Map<number, string>();
-    const groups = new Map<number, { value: number; width: number; wide: boolean }[]>();
-    const settle = (block: number) => {
-        const group = groups.get(block) ?? [];
-        groups.delete(block);
-        if (group.some(line => line.wide)) {
-            const width = Math.max(...group.map(line => line.width));
-            group.forEach(line => aligned.set(line.value, ' '.repeat(width - line.width + 1)));
-        }
+    const groups = new Map<string, Line[]>();
+    const settle = () => {
+        groups.forEach(group => settleGroup(group, aligned));
+        groups.clear();
     };
     for (let i = 0; i < items.length; i++) {
-        const item = items[i];
-        if (!item || (i > 0 && (breaks[i] ?? 0) === 0)) {
+        if (i > 0 && (breaks[i] ?? 0) === 0) {
             continue;
         }
         if ((breaks[i] ?? 0) > 1) {
-            settle(item.block);
+            settle();
         }
-        const colon = items[i + 1];
-        const value = items[i + 2];
-        if (item.role?.name !== 'property' || item.role.declares || colon?.type !== ':' || value?.kind !== 'token' || (breaks[i + 1] ?? 0) > 0 || (breaks[i + 2] ?? 0) > 0) {
-            continue;
-        }
-        let end = i + 3;
-        let isAlone = true;
-        while (end < items.length && (breaks[end] ?? 0) === 0) {
-            const other = items[end];
-            isAlone &&= !other || !beginsFact(other) || other.block !== item.block;
-            end++;
-        }
-        if (isAlone) {
-            const line = { value: i + 2, width: item.end - item.start, wide: value.start - colon.end > 1 };
-            const group = groups.get(item.block);
+        const line = lineAt(items, breaks, i);
+        if (line) {
+            const key = `${items[i]?.block ?? 0} ${items[i]?.type ?? ''}`;
+            const group = groups.get(key);
             if (group) {
                 group.push(line);
             } else {
-                groups.set(item.block, [line]);
+                groups.set(key, [line]);
             }
         }
     }
-    [...groups.keys()].forEach(settle);
+    settle();
     return aligned;
+}
+
+function settleGroup(group: readonly Line[], aligned: Map<number, string>): void {
+    const wide = group.filter(line => line.gap > 1);
+    if (wide.length === 0) {
+        return;
+    }
+    let column = Math.max(...wide.map(line => line.width + line.gap));
+    const taking = [...wide];
+    for (const line of group.filter(l => l.gap <= 1).sort((a, b) => a.width - b.width)) {
+        if (line.width + 1 <= column + overhang) {
+            column = Math.max(column, line.width + 1);
+            taking.push(line);
+        }
+    }
+    const width = Math.max(...taking.map(line => line.width));
+    taking.forEach(line => aligned.set(line.value, ' '.repeat(width - line.width + 1)));
+}
+
+/** A line of one fact, `name: value`, `takes name: value` or `row "label": value`, that begins at an item. */
+function lineAt(items: readonly Item[], breaks: readonly number[], index: number): Line | undefined {
+    const first = items[index];
+    const hasWord = first?.type === 'takes' || first?.type === 'row';
+    const at = hasWord ? index + 1 : index;
+    const name = items[at];
+    const colon = items[at + 1];
+    const value = items[at + 2];
+    const isNamed = first?.type === 'row' ? name?.type === 'TEXT' : name?.role?.name === 'property' && name.role.declares === hasWord;
+    if (!first || !name || !isNamed || colon?.type !== ':' || value?.kind !== 'token' || value.type === '}') {
+        return undefined;
+    }
+    if ((hasWord && (breaks[at] ?? 0) > 0) || (breaks[at + 1] ?? 0) > 0 || (breaks[at + 2] ?? 0) > 0) {
+        return undefined;
+    }
+    for (let i = at + 2; i < items.length && (breaks[i] ?? 0) === 0; i++) {
+        const other = items[i];
+        if (other && other.block === first.block && beginsFact(other)) {
+            return undefined;
+        }
+    }
+    return { value: at + 2, width: name.end - name.start + (hasWord ? first.end - first.start + 1 : 0), gap: value.start - colon.end };
 }
 
 export class SurveyFormatter implements Formatter {

@@ -7,6 +7,8 @@ export type UnitSystem = 'us' | 'metric';
 export interface FormatOptions {
     /** Shortest length, in metres, written in feet and inches or in metres. */
     readonly longFromM?: number;
+    /** Longest length, in metres, written in mils or microns. */
+    readonly fineBelowM?: number;
 }
 
 /** Rounds to so many significant figures, without an exponent and without trailing zeros. */
@@ -39,12 +41,15 @@ function sixteenths(inches: number): string | undefined {
     return `${negative}${whole === 0 ? '' : `${whole}-`}${numerator}/${denominator}`;
 }
 
-function length(m: number, system: UnitSystem, { longFromM = 1 }: FormatOptions): string {
+function length(m: number, system: UnitSystem, { longFromM = 1, fineBelowM = 0.0005 }: FormatOptions): string {
     const size = Math.abs(m);
     if (system === 'metric') {
-        return size >= longFromM ? `${significant(m, 4)} m` : size !== 0 && size < 0.0005 ? `${significant(m * 1e6, 3)} micron` : `${significant(m * 1000, 3)} mm`;
+        return size >= 2000 ? `${significant(m / 1000, 3)} km` : size >= longFromM ? `${significant(m, 4)} m` : size !== 0 && size < fineBelowM ? `${significant(m * 1e6, 3)} micron` : `${significant(m * 1000, 3)} mm`;
     }
     const inches = m / 0.0254;
+    if (size >= 1609) {
+        return `${significant(m / 1609.344, 3)} mi`;
+    }
     if (size >= 1 && size >= longFromM) {
         const sign = m < 0 ? '-' : '';
         const rounded = Math.round(Math.abs(inches) * 2) / 2;
@@ -52,7 +57,7 @@ function length(m: number, system: UnitSystem, { longFromM = 1 }: FormatOptions)
         const rest = rounded - feet * 12;
         return rest === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${sixteenths(rest) ?? significant(rest, 3)} in`;
     }
-    if (size !== 0 && size < 0.0005) {
+    if (size !== 0 && size < fineBelowM) {
         return `${significant(inches * 1000, 3)} mil`;
     }
     const fraction = Math.abs(inches) < 12 ? sixteenths(inches) : undefined;
@@ -119,17 +124,22 @@ export function otherSystem(figure: Figure): string | undefined {
     if (unit.name === 'AWG') {
         return `${significant(figure.si * 1e6, 3)} mm2`;
     }
-    // A length keeps to millimeters or meters as it keeps to inches or feet.
-    const options = figure.dimension === 'length' ? { longFromM: unit.name === 'in' || unit.name === 'mm' ? 2 : unit.name === 'ft' ? 0.3 : 1 } : {};
-    return span(figure, si => formatQuantity(si, figure.dimension, system, options));
+    // A length keeps to millimeters or meters as it keeps to inches or feet, and to mils or microns as it is written in them.
+    const options = figure.dimension !== 'length' ? {} : {
+        longFromM: unit.name === 'in' || unit.name === 'mm' ? 2 : unit.name === 'ft' ? 0.3 : 1,
+        fineBelowM: unit.name === 'mil' || unit.name === 'micron' ? 0.002 : 0.00005,
+    };
+    const write = (si: number): string => formatQuantity(si, figure.dimension, system, options);
+    // A difference of temperatures has no zero of its own.
+    return span(figure, write, figure.dimension === 'temperature' ? k => `${significant(k * (system === 'us' ? 1.8 : 1), 3)} ${system === 'us' ? 'F' : 'C'}` : write);
 }
 
-function span(figure: QuantityFigure, write: (si: number) => string): string {
+function span(figure: QuantityFigure, write: (si: number) => string, writeMargin = write): string {
     if (figure.low !== undefined && figure.high !== undefined) {
         return `${write(figure.low)}..${write(figure.high)}`;
     }
-    if (figure.tolerance !== undefined && figure.dimension === 'length') {
-        return `${write(figure.si)} +/- ${write(figure.tolerance)}`;
+    if (figure.tolerance !== undefined) {
+        return `${write(figure.si)} +/- ${writeMargin(figure.tolerance)}`;
     }
     return write(figure.si);
 }

@@ -40,6 +40,8 @@ const vulgarValues: Readonly<Record<string, number>> = {
 
 const kept = new Map<string, FigureResult>();
 const keptAtMost = 20_000;
+/** No figure is as long as this; anything longer is text that went astray. */
+const longest = 120;
 
 /** Reads a figure as written. Results are kept by text, for the same few sizes recur all over a survey. */
 export function parseFigure(written: string): FigureResult {
@@ -47,11 +49,15 @@ export function parseFigure(written: string): FigureResult {
     if (known) {
         return known;
     }
-    const result = read(written.trim());
+    // A copy of its own: a slice of a document's text would keep the whole document in memory as long as it is kept.
+    const own = (' ' + written).slice(1);
+    const result = read(own.trim());
     if (kept.size >= keptAtMost) {
         kept.clear();
     }
-    kept.set(written, result);
+    if (own.length <= longest) {
+        kept.set(own, result);
+    }
     return result;
 }
 
@@ -73,22 +79,20 @@ function read(written: string): FigureResult {
 }
 
 function readFigure(written: string): Figure {
-    const date = /^(\d{4})-(\d{2})(?:-(\d+))?$/.exec(written);
+    if (written.length > longest) {
+        throw new Problem(`${written.slice(0, 30)}… is too long for a figure.`);
+    }
+    const date = /^(\d{4})-(\d{1,2})(?:-(\d+))?$/.exec(written);
     if (date) {
-        return readDate(written, Number(date[1]), Number(date[2]), date[3]);
+        return readDate(written, date[1] ?? '', date[2] ?? '', date[3]);
     }
-    const time = /^(\d{1,2}):(\d{2})$/.exec(written);
-    if (time) {
-        const hours = Number(time[1]);
-        const minutes = Number(time[2]);
-        if (hours > 23 || minutes > 59) {
-            throw new Problem(`${written} is no time of day; write it from 00:00 to 23:59.`);
-        }
-        return { kind: 'quantity', dimension: 'time-of-day', si: hours * 3600 + minutes * 60, unit: '', value: hours + minutes / 60, written };
+    const otherDate = /^(\d{1,2})\/(\d{1,2})\s*\/(\d{4})$/.exec(written);
+    if (otherDate) {
+        throw dateInOtherOrder(written, Number(otherDate[1]), Number(otherDate[2]), otherDate[3] ?? '');
     }
-    const range = /^(.*?)\s*\.\.\s*(.*)$/s.exec(written);
+    const range = /^(.*?)\s*\.\.(\.?)\s*(.*)$/s.exec(written);
     if (range) {
-        return readRange(written, range[1] ?? '', range[2] ?? '');
+        return readRange(written, range[1] ?? '', range[2] ?? '', range[3] ?? '');
     }
     const tolerance = /^(.*?)\s*(?:\+\/-|±)\s*(.*)$/s.exec(written);
     if (tolerance) {
@@ -110,8 +114,17 @@ interface One {
     readonly value: number;
 }
 
-/** A single number with its unit, or feet and inches. */
+/** A single number with its unit, feet and inches, or a time of day. */
 function readOne(written: string, borrowed?: string): One {
+    const time = /^(\d{1,2}):(\d{2})$/.exec(written);
+    if (time) {
+        const hours = Number(time[1]);
+        const minutes = Number(time[2]);
+        if (hours > 23 || minutes > 59) {
+            throw new Problem(`${written} is no time of day; write it from 00:00 to 23:59.`);
+        }
+        return { head: { dimension: 'time-of-day', unit: '' }, si: hours * 3600 + minutes * 60, value: hours + minutes / 60 };
+    }
     const compound = /^(.+?)\s*(ft|feet|foot|′|lb|lbs)\s*([\d½¼¾⅓⅔⅛⅜⅝⅞].*?)\s*(in|inch|inches|″|oz)$/u.exec(written);
     if (compound) {
         const large = units.get(compound[2] ?? '');
@@ -119,6 +132,10 @@ function readOne(written: string, borrowed?: string): One {
         if (large && small && large.dimension === small.dimension) {
             const first = readNumber(compound[1] ?? '', written);
             const second = readNumber(compound[3] ?? '', written);
+            const inLarge = Math.round(large.factor / small.factor);
+            if (second >= inLarge) {
+                throw new Problem(`${written} counts ${compound[3]} ${compound[4]} beside ${compound[2]}; ${inLarge} ${small.name} make one ${large.name}.`);
+            }
             const si = (Math.abs(first) * large.factor + second * small.factor) * (first < 0 || Object.is(first, -0) ? -1 : 1);
             return { head: { dimension: large.dimension, unit: large.name }, si, value: si / large.factor };
         }
@@ -128,7 +145,7 @@ function readOne(written: string, borrowed?: string): One {
         throw new Problem(written === '' ? 'A figure is missing here.' : `${written} is no figure Garboard can read.`);
     }
     const numberText = split[1] ?? '';
-    const word = (split[2] ?? '') || (borrowed ?? '');
+    const word = (split[2] ?? '').replace(/\s+/g, ' ') || (borrowed ?? '');
     if (word === 'AWG' || word === 'awg') {
         return readGauge(numberText, written);
     }
@@ -138,9 +155,14 @@ function readOne(written: string, borrowed?: string): One {
     }
     const unit = units.get(word);
     if (unit) {
-        return { head: { dimension: unit.dimension, unit: unit.name }, si: value * unit.factor + (unit.offset ?? 0), value };
+        const si = value * unit.factor + (unit.offset ?? 0);
+        if (unit.dimension === 'temperature' && si < -1e-9) {
+            throw new Problem(`${written} is colder than anything can be (-273.15 C, -459.67 F).`);
+        }
+        return { head: { dimension: unit.dimension, unit: unit.name }, si, value };
     }
-    if (/^[A-Z]{3}$/.test(word)) {
+    // Any three capitals are a currency, unless they are a unit in capitals: 2800 RPM.
+    if (/^[A-Z]{3}$/.test(word) && !inOtherCase(word)) {
         return { head: { dimension: 'money', unit: word, currency: word }, si: value, value };
     }
     const close = nearestUnit(word);
@@ -150,8 +172,9 @@ function readOne(written: string, borrowed?: string): One {
 
 /** American wire gauge to area: diameter in inches 0.005 x 92^((36-n)/39) (ASTM B258). */
 function readGauge(numberText: string, written: string): One {
+    // Larger than 0 they are counted in noughts: 3/0 is also written 000.
     const aught = /^([1-4])\/0$/.exec(numberText);
-    const gauge = aught ? 1 - Number(aught[1]) : Number(numberText);
+    const gauge = aught ? 1 - Number(aught[1]) : /^0{2,4}$/.test(numberText) ? 1 - numberText.length : Number(numberText);
     if (!Number.isInteger(gauge) || gauge > 40 || gauge < -3) {
         throw new Problem(`${written} is no wire gauge; write 14 AWG or 2/0 AWG.`);
     }
@@ -167,13 +190,7 @@ function readNumber(text: string, written: string): number {
         return sign * readNumber(body.slice(0, -2), written);
     }
     if (body.includes(',')) {
-        const groups = /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(body);
-        const rest = written.slice(written.indexOf(text) + text.length);
-        if (groups) {
-            throw new Problem(`${text} can be read two ways; write ${body.replaceAll(',', '')} without a comma, or ${body.replace(',', '.')} if the comma is a decimal one.`);
-        }
-        const meant = body.replace(',', '.');
-        throw new Problem(`${text} has a decimal comma; write ${negative ? '-' : ''}${meant}.`, /^\d+\.\d+$/.test(meant) ? `${negative ? '-' : ''}${meant}${rest}` : undefined);
+        throw commaProblem(text, body, negative ? '-' : '', written);
     }
     const mixed = /^(?:(\d+)(?:-|\s+))?(\d+)\/(\d+)$/.exec(body);
     if (mixed) {
@@ -194,16 +211,43 @@ function readNumber(text: string, written: string): number {
     return sign * value;
 }
 
-function readRange(written: string, first: string, second: string): QuantityFigure {
+/** A comma is either a decimal one or parts thousands; only where both are possible is nothing proposed. */
+function commaProblem(text: string, body: string, sign: string, written: string): Problem {
+    const instead = (meant: string): string => written.replace(text, () => `${sign}${meant}`);
+    if (/^\d{1,3},\d{3}$/.test(body)) {
+        return new Problem(`${text} can be read two ways; write ${sign}${body.replace(',', '')} without a comma, or ${sign}${body.replace(',', '.')} if the comma is a decimal one.`);
+    }
+    if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(body)) {
+        const meant = body.replaceAll(',', '');
+        return new Problem(`${text} has commas between its thousands; write ${sign}${meant}.`, instead(meant));
+    }
+    if (/^\d{1,3}(\.\d{3})+,\d+$/.test(body)) {
+        const meant = body.replaceAll('.', '').replace(',', '.');
+        return new Problem(`${text} has a decimal comma; write ${sign}${meant}.`, instead(meant));
+    }
+    if (/^\d+,\d+$/.test(body)) {
+        const meant = body.replace(',', '.');
+        return new Problem(`${text} has a decimal comma; write ${sign}${meant}.`, instead(meant));
+    }
+    return new Problem(`${text} has commas that Garboard cannot read; write 38.1 with a decimal point, or 38100 without a separator.`);
+}
+
+function readRange(written: string, first: string, thirdDot: string, second: string): QuantityFigure {
     if (second.trim() === '') {
         throw new Problem(`${written} has no upper end; write it as 250 USD..400 USD.`);
     }
-    const high = readOne(second);
+    if (thirdDot !== '' && /^\d/.test(second)) {
+        throw new Problem(`${written} has three dots; write a range with two.`, `${first}..${second}`);
+    }
+    if (/^\d{4}-\d/.test(first) || /^\d{4}-\d/.test(second)) {
+        throw new Problem(`${written} runs over several dates; write one date, or one entry for each.`);
+    }
+    const high = readOne(thirdDot + second);
     let low = readOne(first);
     if (low.head.unit === '' && high.head.unit !== '') {
         low = readOne(first, high.head.unit);
     }
-    const upper = high.head.unit === '' && low.head.unit !== '' ? readOne(second, low.head.unit) : high;
+    const upper = high.head.unit === '' && low.head.unit !== '' ? readOne(thirdDot + second, low.head.unit) : high;
     if (low.head.dimension !== upper.head.dimension || low.head.currency !== upper.head.currency) {
         throw new Problem(`${written} runs from ${name(low.head)} to ${name(upper.head)}; both ends must be of one kind.`);
     }
@@ -225,6 +269,12 @@ function readTolerance(written: string, first: string, second: string): Quantity
     if (margin.head.unit !== '' && main.head.dimension !== margin.head.dimension && margin.head.dimension !== 'fraction') {
         throw new Problem(`${written} gives ${name(main.head)} with a tolerance in ${name(margin.head)}.`);
     }
+    if (main.head.dimension === 'temperature' && margin.head.dimension === 'fraction') {
+        throw new Problem(`${written} gives a temperature with a tolerance in percent; write it in degrees, as 20 C +/- 2 C.`);
+    }
+    if (main.head.unit === 'AWG' || margin.head.unit === 'AWG') {
+        throw new Problem(`${written} gives a wire gauge with a tolerance; gauges are whole sizes.`);
+    }
     const unit = units.get(main.head.unit);
     const marginUnit = units.get(margin.head.unit) ?? unit;
     const tolerance = margin.head.dimension === 'fraction' && main.head.dimension !== 'fraction' ? Math.abs(main.si) * margin.si
@@ -234,27 +284,70 @@ function readTolerance(written: string, first: string, second: string): Quantity
 
 const name = (head: Head): string => head.dimension === 'money' ? `an amount in ${head.unit}` : dimensionTitle(head.dimension).split(',')[0] ?? head.dimension;
 
-function readDate(written: string, year: number, month: number, dayText: string | undefined): DateFigure {
+/** 10/13/2026 can only be one date; 10/06/2026 may be two. */
+function dateInOtherOrder(written: string, first: number, second: number, year: string): Problem {
+    const iso = (month: number, day: number): string => `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
+    const ways = [...new Set([iso(first, second), iso(second, first)])].filter(way => /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(way));
+    return ways.length === 1 ? new Problem(`${written} is not how Garboard writes dates; write ${ways[0]}, the year first.`, ways[0])
+        : new Problem(`${written} is not how Garboard writes dates; write ${ways.length === 0 ? 'the year, the month and the day, as 2026-10-06' : ways.join(' or ')}.`);
+}
+
+function readDate(written: string, yearText: string, monthText: string, dayText: string | undefined): DateFigure {
+    const year = Number(yearText);
+    const month = Number(monthText);
     if (month < 1 || month > 12) {
-        throw new Problem(`${written} has no month ${String(month).padStart(2, '0')}; write the year, the month and the day, as in 2026-10-06.`);
+        throw new Problem(`${written} has no month ${monthText.padStart(2, '0')}; write the year, the month and the day, as in 2026-10-06.`);
     }
+    if (year < 1000) {
+        throw new Problem(`${written} lies in the year ${year}; write the year with four figures, as in 2026-10-06.`);
+    }
+    const padded = `${yearText}-${monthText.padStart(2, '0')}`;
     if (dayText === undefined) {
+        if (monthText.length !== 2) {
+            throw new Problem(`${written} has a month of one figure; write ${padded}.`, padded);
+        }
         return { kind: 'date', year, month, precision: 'month', written, iso: written };
     }
     const day = Number(dayText);
     const days = new Date(Date.UTC(year, month, 0)).getUTCDate();
-    if (dayText.length !== 2 || day < 1 || day > days) {
+    if (dayText.length > 2 || day < 1 || day > days) {
         throw new Problem(`${written} is no day of that month; write the day with two figures, from 01 to ${days}.`);
+    }
+    if (monthText.length !== 2 || dayText.length !== 2) {
+        const meant = `${padded}-${dayText.padStart(2, '0')}`;
+        throw new Problem(`${written} needs two figures each for the month and the day; write ${meant}.`, meant);
     }
     return { kind: 'date', year, month, day, precision: 'day', written, iso: written };
 }
 
-/** The known unit nearest to a misspelt one. */
-export function nearestUnit(word: string): string | undefined {
-    const names = [...units.keys()].filter(n => n.length > 1);
+/** A unit or a usual currency that is this word but for capitals. */
+function inOtherCase(word: string): string | undefined {
     const lower = word.toLowerCase();
-    const exact = names.find(n => n.toLowerCase() === lower);
-    const found = exact ?? nearest(word, names);
+    const found = lowerNames.get(lower);
+    return found ?? (currencies.has(word.toUpperCase()) && word !== word.toUpperCase() ? word.toUpperCase() : undefined);
+}
+
+/** First of the units whose name is the same but for capitals: MM is mm, RPM rpm. */
+const lowerNames: ReadonlyMap<string, string> = new Map([...units].reverse().map(([name, unit]) => [name.toLowerCase(), unit.name] as const));
+
+const currencies: ReadonlySet<string> = new Set(['USD', 'EUR', 'GBP', 'CAD', 'AUD', 'NZD', 'CHF', 'SEK', 'NOK', 'DKK', 'PLN', 'JPY']);
+
+/** What surveyors write for units that are called otherwise here. */
+const meantUnits: ReadonlyMap<string, string> = new Map([
+    ['ga', 'AWG'], ['gauge', 'AWG'], ['cc', 'mL'], ['sq-ft', 'ft2'], ['sq-in', 'in2'], ['sq-m', 'm2'], ['cu-ft', 'ft3'], ['yards', 'yd'], ['yard', 'yd'], ['quarts', 'qt'], ['quart', 'qt'],
+    ['gals', 'gal'], ['horsepower', 'hp'], ['bhp', 'hp'], ['bars', 'bar'], ['amperes', 'A'], ['kilowatts', 'kW'], ['kph', 'km/h'], ['kmh', 'km/h'], ['ftlb', 'lbf-ft'], ['ft-lb', 'lbf-ft'], ['ft-lbs', 'lbf-ft'],
+    ['lb-ft', 'lbf-ft'], ['fl', 'fl-oz'], ['dollars', 'USD'], ['euros', 'EUR'], ['euro', 'EUR'], ['pounds-force', 'lbf'], ['fahrenheit', 'F'], ['celsius', 'C'], ['kelvin', 'K'],
+]);
+
+/** The known unit nearest to a misspelt one: other capitals, a usual other name, or a slip or two of spelling. */
+export function nearestUnit(word: string): string | undefined {
+    const meant = inOtherCase(word) ?? meantUnits.get(word.toLowerCase());
+    if (meant !== undefined) {
+        return meant;
+    }
+    // In words of two letters a slip leaves nothing to go by but the first.
+    const names = [...units.keys()].filter(name => name.length > 1 && (word.length > 2 || name.charAt(0) === word.charAt(0)));
+    const found = nearest(word, names);
     return found === undefined ? undefined : units.get(found)?.name ?? found;
 }
 

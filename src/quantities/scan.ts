@@ -64,7 +64,7 @@ function scanQuantity(text: string, offset: number): number {
         return offset;
     }
     const number = text.slice(offset, end);
-    if (/^\d{4}-\d{2}/.test(number) || /^\d{1,2}:\d{2}$/.test(number) || number.endsWith(':1')) {
+    if (/^\d{4}-\d{1,2}(?:-|$)/.test(number) || /^\d{1,2}:\d{2}$/.test(number) || number.endsWith(':1')) {
         return end;
     }
     for (let part = 0; part < 2; part++) {
@@ -131,6 +131,13 @@ function scanNumber(text: string, offset: number): number {
         }
         return at;
     }
+    if (digits === 4 && follows === '-' && isDigit(text.charCodeAt(at + 1)) && text.charAt(at + 2) === '-' && isDigit(text.charCodeAt(at + 3))) {
+        at += 3; // 2026-1-06, to be told about
+        while (isDigit(text.charCodeAt(at))) {
+            at++;
+        }
+        return at;
+    }
     if (follows === ':' && isDigit(text.charCodeAt(at + 1))) {
         const first = at + 1;
         let end = first;
@@ -146,7 +153,7 @@ function scanNumber(text: string, offset: number): number {
         while (isDigit(text.charCodeAt(at))) {
             at++;
         }
-        return at;
+        return at; // A further /2026 is scanned as a unit, so that 10/06/2026 is told about as one token.
     }
     // The fraction of a mixed number, after a hyphen or a blank: 1-1/2, 1 1/2.
     if (follows === '-' || isBlank(text.charCodeAt(at))) {
@@ -195,6 +202,17 @@ function scanUnit(text: string, start: number, isAttached: boolean): number {
     }
     const word = text.slice(start, end);
     const after = skipBlanks(text, end);
+    if (word === 'US' && after > end) {
+        // "US gal" is the one unit of two words.
+        let second = after;
+        while (second < text.length && isUnitChar(text, second)) {
+            second++;
+        }
+        const last = skipBlanks(text, second);
+        if (units.has(`US ${text.slice(after, second)}`) && text.charAt(last) !== ':') {
+            return second;
+        }
+    }
     const next = text.charAt(after);
     if (next === ':') {
         return start;

@@ -2,7 +2,7 @@
  * The vocabulary in force for a survey: the built-in catalogue and the house files it uses, as data. Kinds inherit
  * the properties of the kind they are.
  */
-import { isFirm, isKind, isMaterial, isPerson, isPhrase, isStandard, isWordList, type Choice, type Kind, type SurveyFile, type Takes } from '../language/generated/ast.js';
+import { isDeclaration, isFirm, isKind, isMaterial, isPerson, isPhrase, isStandard, isWordList, type Choice, type Kind, type Takes } from '../language/generated/ast.js';
 import { parseFigure } from '../quantities/index.js';
 import { lowerFacts, type ValueContext } from './facts.js';
 import { Gaps } from './gaps.js';
@@ -26,16 +26,25 @@ export interface VocabularyResult {
     readonly declarations: ReadonlyMap<string, Span>;
 }
 
-let last: { readonly roots: readonly SurveyFile[]; readonly result: VocabularyResult } | undefined;
+interface Kept {
+    readonly key: readonly unknown[];
+    readonly result: VocabularyResult;
+}
 
-/** Merges the declarations of the files, built-in ones first. The last result is kept while the same trees come in. */
+let last: Kept | undefined;
+
+/**
+ * Merges the declarations of the files, built-in ones first. The last result is kept while the same declarations come
+ * in at the same places, so that an edit of facts costs nothing here.
+ */
 export function vocabularyOf(files: readonly SourceFile[]): VocabularyResult {
-    const roots = files.map(file => file.root);
-    if (last && last.roots.length === roots.length && last.roots.every((root, i) => root === roots[i])) {
+    const key = files.flatMap((file): unknown[] => file.isBuiltIn ? [file.root] : [file.uri, ...file.root.elements.flatMap((element): unknown[] =>
+        isDeclaration(element) ? [element, element.$cstNode?.offset, element.$cstNode?.end] : [])]);
+    if (last && last.key.length === key.length && last.key.every((part, i) => part === key[i])) {
         return last.result;
     }
     const result = buildVocabulary(files);
-    last = { roots, result };
+    last = { key, result };
     return result;
 }
 

@@ -40,7 +40,7 @@ describe('layout', () => {
     formats('arrows and joints', 'run R1 "x" :A->B ->{clamps:2}C', 'run R1 "x": A -> B -> { clamps: 2 } C\n');
     formats('a run over several lines', 'run R1: A ->\nB\n-> C\nhose H1\n', 'run R1: A ->\n    B\n    -> C\nhose H1\n');
     formats('lists', 'finding F1 "x" on A,B ,C {\nanswers: a,b\n}\n', 'finding F1 "x" on A, B, C {\n    answers: a, b\n}\n');
-    formats('a phrase with parameters', 'finding F1 "x" { recommend: phrase p ( a: 1 mm b: "x" ) }\n', 'finding F1 "x" { recommend: phrase p(a: 1 mm  b: "x") }\n');
+    formats('a phrase with parameters', 'finding F1 "x" { recommend: phrase p ( a: 1 mm b: "x" ) }\n', 'finding F1 "x" { recommend: phrase p(a: 1 mm b: "x") }\n');
     formats('figures as written', 'hose H1 { bore: 1 1/2 in  length: 5 ft  9 in  x: 5 mm +/-  0.5 mm }\n', 'hose H1 { bore: 1 1/2 in  length: 5 ft  9 in  x: 5 mm +/-  0.5 mm }\n');
     formats('texts as written', 'hose H1 {\nnote """\n  as\n it is\n"""\n}\n', 'hose H1 {\n    note """\n  as\n it is\n"""\n}\n');
     formats('comments', '// a  \nhose H1 { // b\n/* c */ bore: 1 in // d\n// e\n}\n', '// a\nhose H1 {  // b\n    /* c */ bore: 1 in  // d\n    // e\n}\n');
@@ -54,6 +54,10 @@ describe('alignment', () => {
     formats('not brought in where none is', 'survey "1" {\n    client: "a"\n    surveyor: B\n}\n', 'survey "1" {\n    client: "a"\n    surveyor: B\n}\n');
     formats('not across a blank line', 'survey "1" {\n    client:   "a"\n\n    surveyor: B\n}\n', 'survey "1" {\n    client: "a"\n\n    surveyor: B\n}\n');
     formats('not for several facts on a line', 'hose H1 {\n    bore:   1 in   length:  2 m\n    size: 1 in\n}\n', 'hose H1 {\n    bore: 1 in  length: 2 m\n    size: 1 in\n}\n');
+    formats('of rows and of declarations too', 'reading M1 {\n    row "a":  1 %\n    row "bcd": 2 %\n    scale: "x"\n}\n', 'reading M1 {\n    row "a":   1 %\n    row "bcd": 2 %\n    scale: "x"\n}\n');
+    formats('of a phrase with arguments', 'finding F1 "x" {\n    seen:      "x"\n    recommend: phrase p(a: 1 mm b: "x")\n}\n', 'finding F1 "x" {\n    seen:      "x"\n    recommend: phrase p(a: 1 mm b: "x")\n}\n');
+    formats('without a name far longer than the others', 'finding F1 "x" {\n    seen:      "x"\n    reason-for-urgency: "y"\n    recommend: "z"\n}\n', 'finding F1 "x" {\n    seen:      "x"\n    reason-for-urgency: "y"\n    recommend: "z"\n}\n');
+    formats('with a name a little longer', 'survey "1" {\n    client:   "x"\n    surveyor: B\n    requested-for: "y"\n}\n', 'survey "1" {\n    client:        "x"\n    surveyor:      B\n    requested-for: "y"\n}\n');
     formats('block by block', 'a A1 {\n    b:  1\n    ccc: 2\n}\na A2 {\n    b: 1\n    ccc: 2\n}\n', 'a A1 {\n    b:   1\n    ccc: 2\n}\na A2 {\n    b: 1\n    ccc: 2\n}\n');
 });
 

@@ -151,7 +151,7 @@ test('outline, folding, semantic tokens, inlay hints, links and lenses answer', 
   await untilTrue(async () => (await vscode.commands.executeCommand<vscode.DocumentSymbol[] | undefined>('vscode.executeDocumentSymbolProvider', document.uri))?.length, 'the outline');
   const whole = new vscode.Range(0, 0, document.lineCount, 0);
   assert.ok((await vscode.commands.executeCommand<vscode.FoldingRange[]>('vscode.executeFoldingRangeProvider', document.uri)).length > 10);
-  const tokens = await untilTrue(() => vscode.commands.executeCommand<vscode.SemanticTokens | undefined>('vscode.provideDocumentSemanticTokens', document.uri), 'semantic tokens');
+  const tokens = await untilTrue(async () => vscode.commands.executeCommand<vscode.SemanticTokens | undefined>('vscode.provideDocumentSemanticTokens', document.uri), 'semantic tokens');
   assert.ok(tokens.data.length > 500);
   assert.ok((await vscode.commands.executeCommand<vscode.InlayHint[]>('vscode.executeInlayHintProvider', document.uri, whole)).length > 20);
   const links = await vscode.commands.executeCommand<vscode.DocumentLink[]>('vscode.executeLinkProvider', document.uri);
@@ -170,7 +170,7 @@ test('formatting lays a file out and then leaves it alone', async () => {
 
 test('the report opens beside the text and is written as a file', async () => {
   await openFile('marram/marram.survey');
-  await untilTrue(() => vscode.commands.executeCommand<vscode.DocumentSymbol[] | undefined>('vscode.executeDocumentSymbolProvider', uriOf('marram/marram.survey')).then((s) => s?.length), 'the outline');
+  await untilTrue(async () => (await vscode.commands.executeCommand<vscode.DocumentSymbol[] | undefined>('vscode.executeDocumentSymbolProvider', uriOf('marram/marram.survey')))?.length, 'the outline');
   await vscode.commands.executeCommand('garboard.preview');
   await tab((label) => label.startsWith('Report'));
   await openFile('marram/marram.survey');
