@@ -1,5 +1,6 @@
 /** Collects what may be written at the cursor, in order of likelihood, as items that replace the word being typed. */
 import { CompletionItemKind, InsertTextFormat, type CompletionItem, type CompletionList, type Range } from 'vscode-languageserver-types';
+import type { PhraseText } from '../record/model.js';
 import type { View } from './resolve.js';
 import type { Due, Reader } from './roles.js';
 
@@ -86,9 +87,14 @@ export class Offers {
         }
     }
 
-    phrases(prefix = ''): void {
+    /** Phrases of the firm, with places for what they leave open. */
+    phrases(prefix: string, targets: readonly string[]): void {
         for (const phrase of this.view.vocabulary.phrases.values()) {
-            this.add(`${prefix}${phrase.id}`, { rank: prefix === '' ? 0 : 10, kind: CompletionItemKind.Text, detail: firstLine(phrase.prose.text), docs: phrase.prose.text });
+            const open = parametersOf(phrase, this.view, targets).map((name, i) => `${name}: "$${i + 1}"`);
+            this.add(`${prefix}${phrase.id}`, {
+                rank: prefix === '' ? 0 : 10, kind: CompletionItemKind.Text, detail: firstLine(phrase.prose.text), docs: phrase.prose.text,
+                ...(open.length > 0 ? { snippet: `${prefix}${phrase.id}(${open.join(' ')})` } : {}),
+            });
         }
     }
 
@@ -98,6 +104,13 @@ export class Offers {
         const items = this.isCut ? this.items.filter(item => item.label.toLowerCase().includes(typed)).slice(0, most) : this.items;
         return { isIncomplete: this.isCut, items };
     }
+}
+
+/** Names in braces that a phrase leaves open: neither an id nor a fact of what the finding is about. */
+export function parametersOf({ prose }: PhraseText, { record, vocabulary }: View, targets: readonly string[]): string[] {
+    const isFact = (name: string) => targets.some(id => vocabulary.kinds.get(record?.components.get(id)?.kind ?? '')?.properties.has(name));
+    const names = prose.segments.flatMap(s => typeof s === 'string' || s.property !== undefined ? [] : [s.component]);
+    return [...new Set(names)].filter(name => !record?.components.has(name) && name !== 'vessel' && name !== 'survey' && !isFact(name));
 }
 
 export function firstLine(text: string): string {

@@ -3,7 +3,7 @@ import { CompletionItemKind } from 'vscode-languageserver-types';
 import { allUnits, type Dimension } from '../quantities/index.js';
 import { choicesOf, typeTitle } from '../record/facts.js';
 import type { FactSet, KindInfo, PropertyType } from '../record/model.js';
-import { firstLine, literal, type Offers, type Where } from './completion-offers.js';
+import { firstLine, literal, parametersOf, type Offers, type Where } from './completion-offers.js';
 import { offerChecks, offerIds, nextId, openProblems } from './completion-names.js';
 import { offerInText } from './completion-texts.js';
 import { typeOf, type View } from './resolve.js';
@@ -127,6 +127,14 @@ export function offerMembers(where: Where, offers: Offers): void {
     }
 }
 
+/** What the phrase before the bracket leaves open. */
+export function offerArguments({ view, reader: { frame } }: Where, offers: Offers): void {
+    const phrase = view.vocabulary.phrases.get(frame.phrase ?? '');
+    for (const name of phrase ? parametersOf(phrase, view, frame.statement?.targets ?? []) : []) {
+        offers.add(name, { rank: 0, kind: CompletionItemKind.TypeParameter, detail: `of the phrase ${frame.phrase ?? ''}`, snippet: `${name}: "$1"` });
+    }
+}
+
 /** The recorded block around the cursor, whose facts after the cursor count too. */
 function blockOf({ view: { record }, reader: { frame } }: Where): FactSet | undefined {
     const { word, id } = frame.statement ?? {};
@@ -170,7 +178,7 @@ export async function offerValues(where: Where, offers: Offers, services: Garboa
         case undefined: return;
         case 'text':
             offers.add('"…"', { rank: 0, snippet: '"$1"', filter: '"' });
-            return offers.phrases('phrase ');
+            return offers.phrases('phrase ', reader.frame.statement?.targets ?? []);
         case 'photo': return offerInText({ isClosed: true, wanted: 'photo' }, 0, view, offers, services);
         case 'date': return offers.dates();
         case 'material': {

@@ -9,7 +9,7 @@ import type { CompletionList, Position } from 'vscode-languageserver-types';
 import { isSurveyFile } from '../language/generated/ast.js';
 import { Offers, type Where } from './completion-offers.js';
 import { offerInText, type TextPlace } from './completion-texts.js';
-import { offerElements, offerMembers, offerUnits, offerValues } from './completion-values.js';
+import { offerArguments, offerElements, offerMembers, offerUnits, offerValues } from './completion-values.js';
 import { offerCheck, offerChain, offerKinds, offerNewId, offerTargets, offerTypes } from './completion-names.js';
 import { viewOf, type View } from './resolve.js';
 import { endOf, indexAt, readTokens, Reader, startOf, type Due } from './roles.js';
@@ -153,14 +153,14 @@ export class SurveyCompletionProvider implements CompletionProvider {
             case 'value': return offerValues(where, offers, this.services);
             case 'type': return offerTypes(where, offers);
             case 'choice': return reader.type === 'component' ? offerKinds(where, offers) : undefined;
-            case 'phrase': return offers.phrases();
+            case 'phrase': return offers.phrases('', reader.frame.statement?.targets ?? []);
             case 'after-figure':
                 if (reader.last && !/[\p{L}%°]/u.test(reader.last.image)) {
                     offerUnits(where, offers);
                 }
                 return isBlock && !isBlankOnly ? offerMembers(where, offers) : undefined;
             case 'member': case 'after-word': case 'after-text': case 'after-value': case 'after-phrase': case 'after-choice': case 'caption': case 'adjusted':
-                return isBlock ? offerMembers(where, offers) : undefined;
+                return isBlock ? offerMembers(where, offers) : reader.frame.holds === 'arguments' ? offerArguments(where, offers) : undefined;
             default: return undefined;
         }
     }

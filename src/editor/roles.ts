@@ -22,8 +22,9 @@ export interface Frame {
     readonly recorded: Set<string>;
     readonly answers: string[];
     readonly token?: IToken;
-    /** The property whose value the block is part of. */
+    /** The property whose value the arguments are part of, and the phrase they are for. */
     readonly property?: string;
+    readonly phrase?: string;
 }
 
 /** A statement being read, from its first word to the end of its block. */
@@ -115,6 +116,7 @@ export class Reader {
         this.frame = {
             parent: this.frame, ...(this.statement ? { statement: this.statement } : {}), holds, owner, recorded: new Set(), answers: [], token,
             ...(holds === 'arguments' && this.property !== undefined ? { property: this.property } : {}),
+            ...(holds === 'arguments' && this.last ? { phrase: this.last.image } : {}),
         };
         this.due = holds === 'elements' ? 'element' : holds === 'words' ? 'words' : 'member';
         this.property = undefined;

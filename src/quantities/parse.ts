@@ -72,7 +72,30 @@ function read(written: string): FigureResult {
         return { ok: true, figure: readFigure(written) };
     } catch (error) {
         if (error instanceof Problem) {
-            return error.suggestion === undefined ? { ok: false, problem: error.message } : { ok: false, problem: error.message, suggestion: error.suggestion };
+            const suggestion = sound(error.suggestion, written);
+            return suggestion === undefined ? { ok: false, problem: error.message } : { ok: false, problem: error.message, suggestion };
+        }
+        throw error;
+    }
+}
+
+/** A text is proposed only if it can be read itself; one that has a second fault is mended further. */
+function sound(suggestion: string | undefined, written: string): string | undefined {
+    if (suggestion === undefined || suggestion === written || suggestion.length > longest) {
+        return undefined;
+    }
+    const result = read(suggestion);
+    return result.ok ? suggestion : result.suggestion;
+}
+
+/** Reads part of a figure, so that what is proposed for the part becomes a proposal for the whole. */
+function readPart(part: string, whole: string, borrowed?: string): One {
+    try {
+        return readOne(part, borrowed);
+    } catch (error) {
+        if (error instanceof Problem && error.suggestion !== undefined) {
+            const { message, suggestion } = error;
+            throw new Problem(message, whole.endsWith(part) && !whole.startsWith(part) ? whole.slice(0, whole.length - part.length) + suggestion : whole.replace(part, () => suggestion));
         }
         throw error;
     }
@@ -125,7 +148,9 @@ function readOne(written: string, borrowed?: string): One {
         }
         return { head: { dimension: 'time-of-day', unit: '' }, si: hours * 3600 + minutes * 60, value: hours + minutes / 60 };
     }
-    const compound = /^(.+?)\s*(ft|feet|foot|′|lb|lbs)\s*([\d½¼¾⅓⅔⅛⅜⅝⅞].*?)\s*(in|inch|inches|″|oz)$/u.exec(written);
+    const split = /^([-−]?(?:\d[\d.,]*(?:(?:-|\s+)?(?:\d+\/\d+|[½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]))?(?:\/\d+)?(?:[eE][-+]?\d+(?![\p{L}\d]))?(?::1)?|\.\d+|[½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]))\s*(.*)$/su.exec(written);
+    // A rest that is a unit of its own is no inches: 100 ft3/min.
+    const compound = units.has(split?.[2] ?? '') ? undefined : /^(.+?)\s*(ft|feet|foot|′|lb|lbs)\s*([\d½¼¾⅓⅔⅛⅜⅝⅞].*?)\s*(in|inch|inches|″|oz)$/u.exec(written);
     if (compound) {
         const large = units.get(compound[2] ?? '');
         const small = units.get(compound[4] ?? '');
@@ -140,7 +165,6 @@ function readOne(written: string, borrowed?: string): One {
             return { head: { dimension: large.dimension, unit: large.name }, si, value: si / large.factor };
         }
     }
-    const split = /^([-−]?(?:\d[\d.,]*(?:(?:-|\s+)?(?:\d+\/\d+|[½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]))?(?:\/\d+)?(?:[eE][-+]?\d+(?![\p{L}\d]))?(?::1)?|\.\d+|[½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘]))\s*(.*)$/su.exec(written);
     if (!split) {
         throw new Problem(written === '' ? 'A figure is missing here.' : `${written} is no figure Garboard can read.`);
     }
@@ -164,6 +188,11 @@ function readOne(written: string, borrowed?: string): One {
     // Any three capitals are a currency, unless they are a unit in capitals: 2800 RPM.
     if (/^[A-Z]{3}$/.test(word) && !inOtherCase(word)) {
         return { head: { dimension: 'money', unit: word, currency: word }, si: value, value };
+    }
+    const hyphen = /^\d{4}-\d/.test(written) ? undefined : /^([^-–+±]*?)\s*[-–]\s*([-−]?[\d.½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘].*)$/su.exec(word);
+    if (hyphen) {
+        const meant = `${numberText}${hyphen[1] === '' ? '' : ` ${hyphen[1]}`}..${hyphen[2]}`;
+        throw new Problem(`${written} has a hyphen where a range has two dots; write ${meant}.`, meant);
     }
     const close = nearestUnit(word);
     throw new Problem(`${word} is not a unit Garboard knows${close === undefined ? '' : `; did you mean ${close}`}.`.replace(/\.$/, close === undefined ? '.' : '?'),
@@ -242,12 +271,12 @@ function readRange(written: string, first: string, thirdDot: string, second: str
     if (/^\d{4}-\d/.test(first) || /^\d{4}-\d/.test(second)) {
         throw new Problem(`${written} runs over several dates; write one date, or one entry for each.`);
     }
-    const high = readOne(thirdDot + second);
-    let low = readOne(first);
+    const high = readPart(thirdDot + second, written);
+    let low = readPart(first, written);
     if (low.head.unit === '' && high.head.unit !== '') {
-        low = readOne(first, high.head.unit);
+        low = readPart(first, written, high.head.unit);
     }
-    const upper = high.head.unit === '' && low.head.unit !== '' ? readOne(thirdDot + second, low.head.unit) : high;
+    const upper = high.head.unit === '' && low.head.unit !== '' ? readPart(thirdDot + second, written, low.head.unit) : high;
     if (low.head.dimension !== upper.head.dimension || low.head.currency !== upper.head.currency) {
         throw new Problem(`${written} runs from ${name(low.head)} to ${name(upper.head)}; both ends must be of one kind.`);
     }
@@ -261,10 +290,10 @@ function readTolerance(written: string, first: string, second: string): Quantity
     if (second.trim() === '') {
         throw new Problem(`${written} has no tolerance after the sign; write it as 5 mm +/- 0.5 mm.`);
     }
-    const margin = readOne(second);
-    let main = readOne(first);
+    const margin = readPart(second, written);
+    let main = readPart(first, written);
     if (main.head.unit === '' && margin.head.unit !== '') {
-        main = readOne(first, margin.head.unit);
+        main = readPart(first, written, margin.head.unit);
     }
     if (margin.head.unit !== '' && main.head.dimension !== margin.head.dimension && margin.head.dimension !== 'fraction') {
         throw new Problem(`${written} gives ${name(main.head)} with a tolerance in ${name(margin.head)}.`);

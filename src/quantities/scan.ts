@@ -53,6 +53,8 @@ export function scanFigure(text: string, offset: number): number {
         const second = skipBlanks(text, next + (text.charAt(next) === '±' ? 1 : 3));
         const after = scanQuantity(text, second);
         end = after > second ? after : second;
+    } else if ((text.charAt(end) === '-' || text.charAt(end) === '–') && isDigit(text.charCodeAt(end + 1))) {
+        end = scanQuantity(text, end + 1); // 10-12 mm, to be told about
     }
     return end - offset;
 }

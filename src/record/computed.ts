@@ -4,7 +4,7 @@
  */
 import { formatQuantity } from '../quantities/index.js';
 import { defaultDischargeCoefficient, inflowM3s } from '../trade/orifice-inflow.js';
-import { isKind, siOf, type Component, type Quantity, type Run, type SurveyRecord } from './model.js';
+import { isKind, siOf, type Component, type Quantity, type Run, type SurveyRecord, runsThrough } from './model.js';
 
 export interface ComputedProperty {
     readonly name: string;
@@ -44,7 +44,7 @@ const floodingRate: ComputedProperty = {
     needs: ['bore or size', 'below-waterline'],
     assumption: `sharp-edged opening, discharge coefficient ${defaultDischargeCoefficient}, no water yet inside`,
     text: (component, record) => {
-        const runs = record.runs.filter(run => run.components[0] === component);
+        const runs = runsThrough(record, component).filter(run => run.components[0] === component);
         const bores = (runs.length > 0 ? runs : [undefined]).map(run => narrowestBoreM(record, component, run)).filter(bore => bore !== undefined);
         const boreM = bores.length > 0 ? Math.max(...bores) : undefined;
         const depthM = siOf(component, 'below-waterline');

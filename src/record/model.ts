@@ -385,9 +385,48 @@ export function isKind<K extends KindName>(record: SurveyRecord, component: Comp
     return record.vocabulary.kinds.get(component.kind)?.lineage.includes(kind) ?? false;
 }
 
+/** Look-ups that checks repeat for every component, made once a record. Records never change, so neither do these. */
+interface Index {
+    readonly byKind: Map<string, readonly Component[]>;
+    readonly runs: ReadonlyMap<Component, readonly Run[]>;
+}
+
+const indexes = new WeakMap<SurveyRecord, Index>();
+
+function indexOf(record: SurveyRecord): Index {
+    let index = indexes.get(record);
+    if (!index) {
+        const runs = new Map<Component, Run[]>();
+        for (const run of record.runs) {
+            for (const component of new Set(run.components)) {
+                const through = runs.get(component);
+                if (through) {
+                    through.push(run);
+                } else {
+                    runs.set(component, [run]);
+                }
+            }
+        }
+        index = { byKind: new Map(), runs };
+        indexes.set(record, index);
+    }
+    return index;
+}
+
 /** All components of a kind and its derived kinds, in order of the text. */
-export function ofKind<K extends KindName>(record: SurveyRecord, kind: K): Component<K>[] {
-    return [...record.components.values()].filter((c): c is Component<K> => isKind(record, c, kind));
+export function ofKind<K extends KindName>(record: SurveyRecord, kind: K): readonly Component<K>[] {
+    const { byKind } = indexOf(record);
+    let found = byKind.get(kind);
+    if (!found) {
+        found = [...record.components.values()].filter(c => isKind(record, c, kind));
+        byKind.set(kind, found);
+    }
+    return found as readonly Component<K>[]; // Each passed isKind for K above.
+}
+
+/** The runs that a component is part of, in order of the text. */
+export function runsThrough(record: SurveyRecord, component: Component): readonly Run[] {
+    return indexOf(record).runs.get(component) ?? [];
 }
 
 /** What the part is made of, from `metal` or else `material`. */

@@ -79,6 +79,8 @@ describe('values', () => {
     completes('people', 'person L-Norgaard "Liv"\nsurvey "1" { surveyor: <|> }', ['L-Norgaard']);
     inEveryGuise('urgency with days', 'finding F1 "x" { urgency: wi<|> }', async text => expect(taken(await completionOf(text), 'within-days')).toContain('urgency: within-days ${1:30} }'));
     inEveryGuise('phrases', 'phrase mine "x"\nfinding F1 "x" { recommend: phrase <|> }', async text => expect((await completionOf(text)).labels).toEqual(expect.arrayContaining(['mine', 'blank-off-or-remove'])));
+    inEveryGuise('a phrase with what it leaves open', 'phrase mine "Renew {what} of {bore} in {H1.bore}, {H1}."\nhose H1\nfinding F1 "x" on H1 { recommend: mi<|> }', async text => expect(taken(await completionOf(text), 'phrase mine')).toContain('recommend: phrase mine(what: "$1") }'));
+    completes('what a phrase leaves open', 'phrase mine "Renew {what} by {when}."\nfinding F1 "x" { recommend: phrase mine(<|>) }', ['what', 'when'], ['answers']);
     inEveryGuise('standards in quotes', 'finding F1 "x" { cites: <|> }', async text => expect((await completionOf(text)).labels).toContain('"ISO 9093"'));
     inEveryGuise('standards inside quotes', 'finding F1 "x" { cites: "ISO<|>" }', async text => expect(taken(await completionOf(text), 'ISO 9093')).toContain('cites: "ISO 9093" }'));
     completes('days of attendance', 'survey "1" {\n    attended 2026-10-06 ashore "x"\n    issued: <|>\n}', ['2026-10-06']);

@@ -46,9 +46,8 @@ async function everythingOf(document: LangiumDocument): Promise<void> {
     await lsp.Formatter?.formatDocument(document, { textDocument, options });
 }
 
-/** Steps share no factor, so that between them the three guises stop at nearly every place. */
 test.each([
-    ['LF', 3, (text: string) => text], ['CRLF', 5, (text: string) => text.replaceAll('\n', '\r\n')], ['after characters that take more room', 7, (text: string) => `// °C ½ é 😀\n${text}`],
+    ['LF', 1, (text: string) => text], ['CRLF', 5, (text: string) => text.replaceAll('\n', '\r\n')], ['after characters that take more room', 7, (text: string) => `// °C ½ é 😀\n${text}`],
 ] as const)('prefixes of a survey, %s', async (_, step, change) => {
     const text = change(sample);
     for (let end = 0; end <= text.length; end += step) {

@@ -1,10 +1,10 @@
 /** Clamps that are rusty, broken, loose, of the wrong metal, range or type. */
-import { isKind, nameOf, type Component, type Fact, type Joint, type Run, type SurveyRecord } from '../../record/model.js';
+import { isKind, nameOf, type Component, type Fact, type Joint, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, listed } from '../fit/wording.js';
 import { floodCritical } from '../lies.js';
 import { isFuelHose } from './service.js';
-import { heightOf, runsOf } from './waterline.js';
+import { heightOf } from './waterline.js';
 
 /** Classes of material that rust or waste in a clamp at sea. */
 const poorClasses: ReadonlySet<string> = new Set(['iron-or-steel', 'aluminum', 'zinc-anode', 'plastic']);
@@ -92,7 +92,7 @@ function placesOf(record: SurveyRecord): Place[] {
     const places: Place[] = [];
     for (const hose of record.components.values()) {
         if (isKind(record, hose, 'hose')) {
-            places.push({ set: hose, hose, runs: runsOf(record, hose) });
+            places.push({ set: hose, hose, runs: runsThrough(record, hose) });
         }
     }
     for (const joint of record.runs.flatMap(run => run.joints)) {

@@ -1,10 +1,10 @@
 /** A hose past its years, or one that shows its age. */
-import { flagOf, nameOf, ofKind, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { floodCritical } from '../lies.js';
 import { surveyedOn, yearsBetween } from './age.js';
 import { isFuelHose, serviceOf } from './service.js';
-import { isBelowWaterline, runsOf } from './waterline.js';
+import { isBelowWaterline } from './waterline.js';
 
 /** Years after which renewal is advised (practice; makers name 5 to 10). */
 const yearsAdvised = 10;
@@ -63,7 +63,7 @@ run R1: SV1 -> H1
             const shows = flagOf(hose, 'cracked-to-cord') ? 'cracked to its cord' : condition === undefined ? undefined : worn[condition];
             const made = valueOf(hose, 'made')?.figure;
             const years = made && today ? yearsBetween(made, today) : undefined;
-            const limit = runsOf(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? yearsAdvisedExhaust : yearsAdvised;
+            const limit = runsThrough(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? yearsAdvisedExhaust : yearsAdvised;
             if (shows !== undefined) {
                 raise(shownAge(record, hose, shows, made, years));
             } else if (made && years !== undefined && years > limit) {
@@ -79,7 +79,7 @@ run R1: SV1 -> H1
 });
 
 function shownAge(record: SurveyRecord, hose: Component, shows: string, made: DateFigure | undefined, years: number | undefined): Raised {
-    const runs = runsOf(record, hose);
+    const runs = runsThrough(record, hose);
     const isFuel = runs.some(run => isFuelHose(run, hose));
     const isGas = wordOf(hose, 'class') === 'gas' || runs.some(run => serviceOf(run, hose) === 'gas');
     const isGone = flagOf(hose, 'cracked-to-cord') ?? (shows === 'perished' || shows === 'cracked');

@@ -1,9 +1,9 @@
 /** Hose of a class or build that its service does not suffer. */
-import { isKind, nameOf, ofKind, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
+import { isKind, nameOf, ofKind, wordOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Severity, type Urgency } from '../contract.js';
 import { floodCritical } from '../lies.js';
 import { isRawWater, mayHoldSeaWater, serviceOf, serviceTitle } from './service.js';
-import { heightOf, runsOf } from './waterline.js';
+import { heightOf } from './waterline.js';
 
 export const hoseWrongForService = defineCheck({
     id: 'hose-wrong-for-service',
@@ -68,7 +68,7 @@ run X1 "Exhaust" { service: exhaust }: M1 -> H1
     ],
     run(record, raise) {
         for (const hose of ofKind(record, 'hose')) {
-            for (const run of runsOf(record, hose)) {
+            for (const run of runsThrough(record, hose)) {
                 const problem = judge(record, hose, run);
                 if (problem) {
                     raise(problem);

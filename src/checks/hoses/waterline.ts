@@ -1,5 +1,5 @@
 /** Whether a run lies below the waterline, as far as the record tells. */
-import { isKind, siOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
+import { isKind, siOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 
 export type Height = 'below' | 'above' | 'not-recorded' | 'not-from-hull';
 
@@ -22,11 +22,8 @@ export function openingOf(record: SurveyRecord, run: Run): Component | undefined
     return first && isKind(record, first, 'hull-opening') ? first : undefined;
 }
 
-export function runsOf(record: SurveyRecord, component: Component): Run[] {
-    return record.runs.filter(run => run.components.includes(component));
-}
 
 /** Whether any run the component belongs to lies below the waterline. */
 export function isBelowWaterline(record: SurveyRecord, component: Component): boolean {
-    return runsOf(record, component).some(run => heightOf(record, run) === 'below');
+    return runsThrough(record, component).some(run => heightOf(record, run) === 'below');
 }

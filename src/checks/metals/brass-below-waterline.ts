@@ -1,6 +1,6 @@
 /** Brass that loses its zinc in sea water: the part keeps its shape and snaps. */
-import { flagOf, isKind, materialOf, nameOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
-import { heightOf, runsOf } from '../hoses/waterline.js';
+import { flagOf, isKind, materialOf, nameOf, wordOf, type Component, type SurveyRecord, runsThrough } from '../../record/model.js';
+import { heightOf } from '../hoses/waterline.js';
 import { depthM } from '../openings/paths.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
@@ -60,7 +60,7 @@ function isWetted(record: SurveyRecord, part: Component): boolean {
     if (wetted !== undefined) {
         return wetted;
     }
-    return depthM(part) !== undefined || isKind(record, part, 'propeller') || isKind(record, part, 'strut') || runsOf(record, part).some(run => heightOf(record, run) === 'below');
+    return depthM(part) !== undefined || isKind(record, part, 'propeller') || isKind(record, part, 'strut') || runsThrough(record, part).some(run => heightOf(record, run) === 'below');
 }
 
 function problem(record: SurveyRecord, part: Component, isPink: boolean): Raised {

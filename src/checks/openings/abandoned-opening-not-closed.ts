@@ -2,11 +2,9 @@
 import { nameOf, wordOf, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
-import { admits, depthM, depthText, inflowOf, isOutOfUse, pathsFrom, plumbedOpenings, type Path } from './paths.js';
+import { admits, depthM, depthText, inflowInProse, inflowOf, isOutOfUse, openStateOf, pathsFrom, plumbedOpenings, type OpenState, type Path } from './paths.js';
 
-type State = 'open' | 'plug-in-hose' | 'valve-shut';
-
-const stateText: Readonly<Record<State, string>> = {
+const stateText: Readonly<Record<OpenState, string>> = {
     open: 'stands open inside', 'plug-in-hose': 'is closed by a plug in its hose', 'valve-shut': 'is closed by its shut valve alone',
 };
 
@@ -17,9 +15,14 @@ export const abandonedOpeningNotClosed = defineCheck({
     title: 'Opening out of use is not closed off',
     why: 'Nobody watches what nobody uses: a hose that lies open, a plug that works loose or a valve that is knocked lets the sea in.',
     needs: ['hull opening: below-waterline', 'its run and how the run ends', 'in-use and closure where it is out of use'],
-    computes: 'A fault where an opening below the waterline has a run that ends open, or is out of use and its closure is open, a plug in the hose, or the shut valve alone. What it would admit: Q = C A √(2 g h), C 0.6, with the narrowest bore of the run.',
+    computes: 'A fault where an opening below the waterline has a run that ends open, is closed by a plug in its hose, or is out of use and its closure is open or the shut valve alone. Advice where a cap stands on a valve recorded as open. What it would admit: Q = C A √(2 g h), C 0.6, with the narrowest bore of the run.',
     sources: [{ text: 'openings out of use are removed and made good, or capped meanwhile', provenance: 'practice' }, { text: 'inflow through a sharp-edged opening', provenance: 'computed' }],
-    limits: ['A threaded cap or a blank counts as closed and stays in the register of openings; the check does not say how long a cap may serve.', 'An opening not recorded as out of use is judged only where its run ends open.'],
+    limits: [
+        'A threaded cap or a blank counts as closed and stays in the register of openings; the check does not say how long a cap may serve.',
+        'An opening not recorded as out of use is judged only where its run ends open or a plug is recorded.',
+        'A cockpit or deck drain that ends open is taken to end outside the living space, unless it is out of use.',
+        'A run is read from the hull inward: one written the other way round, or branching at a tee, is not followed.',
+    ],
     examples: [{
         name: 'hose left hanging open',
         bad: `survey "1" pre-purchase { attended 2026-10-06 ashore }
@@ -51,47 +54,84 @@ run R1: TH1 -> SC1
         { name: 'capped', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in }\nseacock SC1 { pattern: flanged-seacock }\nrun R1: TH1 -> SC1 -> capped\n' },
         { name: 'glassed over', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in  in-use: no  closure: glassed-over }\n' },
         { name: 'above the waterline', text: 'through-hull TH1 { size: 1 in  above-waterline: 12 in }\nhose H1 { bore: 25 mm }\nrun R1: TH1 -> H1 -> open\n' },
+        { name: 'blank in the run', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in  in-use: no }\nseacock SC1 { pattern: flanged-seacock }\nblank B1\nrun R1: TH1 -> SC1 -> B1\n' },
+        { name: 'capped, its valve shut', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in  in-use: no  closure: capped }\nseacock SC1 { pattern: flanged-seacock  position: shut }\nrun R1: TH1 -> SC1 -> capped\n' },
+        { name: 'cockpit drain in use', text: 'through-hull TH1 { size: 1 in  below-waterline: 4 in }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nrun R1 { service: cockpit-drain }: TH1 -> SC1 -> H1 -> open\n' },
         { name: 'in use', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in }\nseacock SC1 { pattern: flanged-seacock }\nsink S1\nrun R1: TH1 -> SC1 -> S1\n' },
     ],
     run(record, raise) {
         for (const opening of plumbedOpenings(record)) {
             for (const path of pathsFrom(record, opening)) {
-                const state = stateOf(path);
-                if (path.isClosed || !state) {
-                    if (!path.isClosed && isOutOfUse(path) && depthM(opening) !== undefined && !opening.facts.has('closure')) {
-                        raise({ components: [opening], at: opening.idSpan, severity: 'hint', message: `${nameOf(opening)} is out of use; record its closure (capped, blanked, valve-shut …) to tell whether it is closed off.` });
-                    }
-                } else if (depthM(opening) !== undefined) {
-                    raise(problem(record, path, state));
-                } else if (!opening.facts.has('below-waterline') && !opening.facts.has('above-waterline')) {
-                    raise({ components: [opening], at: opening.idSpan, severity: 'hint', message: `${nameOf(opening)} ${stateText[state]}; record below-waterline or above-waterline to tell whether the sea can come in by it.` });
+                const raised = judge(record, path);
+                if (raised) {
+                    raise(raised);
                 }
             }
         }
     },
 });
 
-function stateOf(path: Path): State | undefined {
-    const closure = wordOf(path.opening, 'closure');
-    if (closure === 'plug-in-hose' || (closure === 'valve-shut' && isOutOfUse(path))) {
-        return closure;
+function judge(record: SurveyRecord, path: Path): Raised | undefined {
+    const { opening } = path;
+    const state = openStateOf(path);
+    if (depthM(opening) !== undefined) {
+        if (state) {
+            return problem(record, path, state);
+        }
+        if (path.isClosed) {
+            return path.isCapped ? capAlone(record, path) : undefined;
+        }
+        return missing(path);
     }
-    return path.run?.end === 'open' || (closure === 'open' && isOutOfUse(path)) ? 'open' : undefined;
+    return state && !opening.facts.has('below-waterline') && !opening.facts.has('above-waterline')
+        ? { components: [opening], at: opening.idSpan, severity: 'hint', message: `${nameOf(opening)} ${stateText[state]}; record below-waterline or above-waterline to tell whether the sea can come in by it.` } : undefined;
 }
 
-function problem(record: SurveyRecord, path: Path, state: State): Raised {
+/** The fact that would decide, where an opening is recorded as out of use or as closed, but not both. */
+function missing(path: Path): Raised | undefined {
+    const { opening } = path;
+    const closure = opening.facts.get('closure');
+    if (isOutOfUse(path) && !closure) {
+        return { components: [opening], at: opening.idSpan, severity: 'hint', message: `${nameOf(opening)} is out of use; record its closure (capped, blanked, valve-shut …) to tell whether it is closed off.` };
+    }
+    return closure && !opening.facts.has('in-use') && path.run?.facts.has('in-use') !== true
+        ? { components: [opening], at: closure.span, severity: 'hint', message: `The closure of ${nameOf(opening)} is recorded as ${closure.written}; record in-use to tell whether that will do.` } : undefined;
+}
+
+/** A cap on an open valve is all that keeps the sea out: advice. */
+function capAlone(record: SurveyRecord, path: Path): Raised | undefined {
+    const { opening, valve } = path;
+    if (!valve || wordOf(valve, 'position') !== 'open') {
+        return undefined;
+    }
+    const inflow = inflowOf(record, path);
+    return {
+        components: [opening, valve], severity: 'warning', at: valve.facts.get('position')?.span ?? valve.idSpan,
+        message: `${nameOf(opening)}, ${depthText(opening)}, is capped, and its valve ${valve.id} stands open: the cap alone keeps the sea out.${admits(record, path, 'Without it, the opening')} Shut the valve and keep it shut; remove the fitting and make good the hull in time.`,
+        figures: inflow?.figures ?? {},
+        related: [{ message: `${opening.id} is recorded here`, span: opening.idSpan }],
+        corrections: [{ kind: 'set-fact', title: `Record ${valve.id} as shut`, component: valve, property: 'position', value: 'shut' }],
+        draft: {
+            title: `A cap alone closes ${opening.title ?? opening.id}`, urgency: 'in-upkeep',
+            seen: `${opening.title ?? 'The opening'} (${opening.id}), {${opening.id}.below-waterline} below the waterline, is capped; its valve ${valve.id} stands {${valve.id}.position}.`,
+            because: `The cap is all that keeps the sea out.${inflow ? ` Without it the opening would admit ${inflowInProse(record, path, inflow)}.` : ''}`,
+            recommend: 'Shut the valve and keep it shut. At the next haul-out remove the fitting and make good the hull to its full thickness.',
+            cites: [['Good practice']],
+        },
+    };
+}
+
+function problem(record: SurveyRecord, path: Path, state: OpenState): Raised {
     const { opening, run, valve } = path;
     const inflow = inflowOf(record, path);
     const parts = run ? run.components : [opening];
-    const corrections: Correction[] = [
-        ...(run && run.end === 'open' ? [
-            { kind: 'end-run', title: `Record ${run.id} as capped`, run, end: 'capped' } as const, { kind: 'end-run', title: `Record ${run.id} as blanked`, run, end: 'blanked' } as const,
-        ] : [
-            { kind: 'set-fact', title: `Record ${opening.id} as capped`, component: opening, property: 'closure', value: 'capped' } as const,
-            { kind: 'set-fact', title: `Record ${opening.id} as blanked`, component: opening, property: 'closure', value: 'blanked' } as const,
-        ]),
-    ];
-    const hasNoValve = !valve;
+    // On a valve that stands open a cap would be advised against, so only the blank clears it.
+    const ends = valve && wordOf(valve, 'position') === 'open' ? ['blanked'] as const : ['capped', 'blanked'] as const;
+    const corrections = ends.map((end): Correction => run?.end === 'open'
+        ? { kind: 'end-run', title: `Record ${run.id} as ${end}`, run, end }
+        : { kind: 'set-fact', title: `Record ${opening.id} as ${end}`, component: opening, property: 'closure', value: end });
+    // The valve keeps the sea out only as far as it is not known to stand open or not to shut.
+    const isHeldByValve = valve !== undefined && wordOf(valve, 'position') !== 'open' && wordOf(valve, 'works') !== 'seized';
     return {
         components: [opening, ...parts.filter(c => c !== opening)],
         at: run && run.end === 'open' ? run.idSpan : opening.facts.get('closure')?.span ?? opening.idSpan,
@@ -100,10 +140,10 @@ function problem(record: SurveyRecord, path: Path, state: State): Raised {
         related: [{ message: `${opening.id} is recorded here`, span: opening.idSpan }],
         corrections,
         draft: {
-            title: `Disused opening ${opening.id} is not closed off`,
-            urgency: state === 'valve-shut' && !hasNoValve ? 'next-haul-out' : floodCritical(record),
-            seen: `${opening.title ?? 'The opening'} (${opening.id}), {${opening.id}.below-waterline} below the waterline, is out of use and ${stateText[state]}.`,
-            because: `Nothing but ${valve ? `the valve ${valve.id}` : 'chance'} keeps the sea out.${inflow ? ` Open, it would admit ${inflow.text}.` : ''}`,
+            title: `Opening ${opening.id} is not closed off`,
+            urgency: state === 'valve-shut' && valve ? 'next-haul-out' : floodCritical(record),
+            seen: `${opening.title ?? 'The opening'} (${opening.id}), {${opening.id}.below-waterline} below the waterline, ${isOutOfUse(path) ? 'is out of use and ' : ''}${stateText[state]}.`,
+            because: `${isHeldByValve ? `Nothing but the valve ${valve.id} keeps the sea out` : state === 'plug-in-hose' ? 'Nothing but the plug keeps the sea out' : 'Nothing keeps the sea out'}.${inflow ? ` Open, it admits ${inflowInProse(record, path, inflow)}.` : ''}`,
             recommend: 'Remove the fitting and make good the hull to its full thickness. Until that is done, close it with a threaded cap on the tail of a shut valve.',
             cites: [['Good practice']],
         },

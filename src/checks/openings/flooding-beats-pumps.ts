@@ -1,9 +1,9 @@
 /** The largest hose below the waterline admits more than the pumps move, and nothing tells of it. */
-import { nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { isKind, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { timeToFillS } from '../../trade/orifice-inflow.js';
-import { computedBoth } from '../fit/wording.js';
+import { computedBoth, listed } from '../fit/wording.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { depthM, inflowOf, pathsFrom, plumbedOpenings, pumpsAboard, type Inflow, type Path, type Pumps } from './paths.js';
+import { depthM, inflowInProse, inflowOf, pathsFrom, plumbedOpenings, powerPumps, pumpsAboard, weaknessOf, type Inflow, type Path, type Pumps } from './paths.js';
 
 export const floodingBeatsPumps = defineCheck({
     id: 'flooding-beats-pumps',
@@ -12,12 +12,18 @@ export const floodingBeatsPumps = defineCheck({
     title: 'The largest hose admits more than the pumps move',
     why: 'It tells how long there is: without an alarm nobody knows before the sole is afloat.',
     needs: ['hull openings: below-waterline, size or bore, their runs', 'bilge pumps: rated-flow or real-flow, works', 'bilge alarm: works', 'vessel: floodable-volume, for the time to the cabin sole'],
-    computes: 'Q = C (π/4) d² √(2 g h), C 0.6, for the narrowest bore of each run that holds a hose; the largest Q against the sum of the power pumps (real flow, else half the rating). A fault where Q is greater and no high-water alarm works. Minutes = volume ÷ (Q − pumps).',
+    computes: 'Q = C (π/4) d² √(2 g h), C 0.6, for the narrowest bore of each run that holds a hose or ends open; the largest Q against the sum of the power pumps (real flow, else half the rating). A fault where Q is greater and no high-water alarm works. Minutes = volume ÷ (Q − pumps).',
     sources: [
         { text: 'inflow through a sharp-edged opening; tables in circulation use a coefficient of 1', provenance: 'computed' },
         { text: 'a pump moves about half the figure on its box', provenance: 'published' },
     ],
-    limits: ['One hose at a time; no water yet inside; the hose parts at the valve.', 'Half the rating is a rule of thumb: record real-flow from the maker’s curve at this lift.', 'Without a recorded power pump nothing is compared.', 'Hand pumps are left out: they need a hand.'],
+    limits: [
+        'One hose at a time, and no water yet inside. The narrowest bore of the whole run is taken: a hose that parts at the valve may admit more.',
+        'Half the rating is a rule of thumb: record real-flow from the maker’s curve at this lift.',
+        'A pump counts unless it is recorded as not working, or its float switch is.',
+        'Without a recorded power pump nothing is compared. Hand pumps are left out: they need a hand.',
+        'No alarm recorded is taken as no alarm.',
+    ],
     examples: [{
         name: 'one small pump and no alarm',
         bad: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 3 ft }
@@ -40,10 +46,12 @@ bilge-alarm BA1 { works: yes }
     silent: [
         { name: 'pumps that keep up', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> SC1 -> H1 -> S1\nbilge-pump BP1 { rated-flow: 2500 gph  works: yes }\n' },
         { name: 'capped', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nrun R1: TH1 -> SC1 -> H1 -> capped\nbilge-pump BP1 { rated-flow: 500 gph  works: yes }\n' },
+        { name: 'an alarm that works', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> SC1 -> H1 -> S1\nbilge-pump BP1 { rated-flow: 500 gph  works: yes }\nbilge-alarm BA1 { works: yes }\n' },
+        { name: 'above the waterline', text: 'through-hull TH1 { size: 1 in  above-waterline: 3 ft }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> H1 -> S1\nbilge-pump BP1 { rated-flow: 500 gph  works: yes }\n' },
         { name: 'no pump recorded', text: 'through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> SC1 -> H1 -> S1\n' },
     ],
     run(record, raise) {
-        if (ofKind(record, 'bilge-pump').length === 0) {
+        if (powerPumps(record).length === 0) {
             return;
         }
         const alarms = ofKind(record, 'bilge-alarm');
@@ -59,13 +67,13 @@ bilge-alarm BA1 { works: yes }
             return;
         }
         const [unknown] = pumps.unknown;
-        const [alarm] = alarms;
+        const untried = alarms.find(alarm => wordOf(alarm, 'works') !== 'no');
         if (unknown) {
             raise({ components: [unknown], at: unknown.idSpan, severity: 'hint', message: `Record rated-flow or real-flow of ${nameOf(unknown)} to tell whether the pumps keep up with ${worst.inflow.text} through ${nameOf(worst.path.opening)}.` });
-        } else if (alarm && wordOf(alarm, 'works') === undefined) {
-            raise({ components: [alarm], at: alarm.idSpan, severity: 'hint', message: `Record whether ${nameOf(alarm)} works: the pumps do not keep up with ${worst.inflow.text} through ${nameOf(worst.path.opening)}.` });
+        } else if (untried) {
+            raise({ components: [untried], at: untried.idSpan, severity: 'hint', message: `Record whether ${nameOf(untried)} works: the pumps do not keep up with ${worst.inflow.text} through ${nameOf(worst.path.opening)}.` });
         } else {
-            raise(problem(record, worst, pumps, alarm));
+            raise(problem(record, worst, pumps, alarms[0]));
         }
     },
 });
@@ -79,8 +87,8 @@ function worstPath(record: SurveyRecord): Worst | undefined {
     let worst: Worst | undefined;
     for (const opening of plumbedOpenings(record)) {
         for (const path of depthM(opening) === undefined ? [] : pathsFrom(record, opening)) {
-            const hasHose = path.run?.components.some(c => record.vocabulary.kinds.get(c.kind)?.lineage.includes('hose')) ?? false;
-            const inflow = path.isClosed || !hasHose ? undefined : inflowOf(record, path);
+            const canFail = path.run !== undefined && (path.run.end === 'open' || path.run.components.some(c => isKind(record, c, 'hose')));
+            const inflow = path.isClosed || !canFail ? undefined : inflowOf(record, path);
             if (inflow && inflow.flowM3s > (worst?.inflow.flowM3s ?? 0)) {
                 worst = { path, inflow };
             }
@@ -94,23 +102,37 @@ function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, al
     const volumeM3 = record.vessel ? siOf(record.vessel, 'floodable-volume') : undefined;
     const seconds = volumeM3 === undefined ? undefined : timeToFillS(volumeM3, inflow.flowM3s, pumps.flowM3s);
     const time = seconds === undefined ? '' : ` The water reaches the cabin sole in about ${Math.max(1, Math.round(seconds / 60))} minutes.`;
-    const moved = pumps.flowM3s === 0 ? 'no power pump works' : `the power pumps move about ${computedBoth(pumps.flowM3s, 'flow')}${pumps.isDerated ? ', taken as half their rating' : ''}`;
-    const first = pumps.pumps[0] ?? opening;
+    const moved = pumpsText(pumps);
+    const alarmText = alarm ? `the high-water alarm ${alarm.id} does not work` : 'no high-water alarm is recorded';
+    const weakness = weaknessOf(path);
+    const hose = path.run?.components.find(c => isKind(record, c, 'hose'));
+    const power = [...pumps.pumps, ...pumps.unstarted, ...pumps.idle];
+    const first = power[0] ?? opening;
     const corrections: Correction[] = alarm
         ? [{ kind: 'set-fact', title: `Record that ${alarm.id} works`, component: alarm, property: 'works', value: 'yes' }]
         : [{ kind: 'declare', title: 'Record a high-water alarm that works', beside: first, componentKind: 'bilge-alarm', idStem: 'BA', facts: [['works', 'yes']] }];
     return {
         components: [opening, ...pumps.pumps], at: opening.idSpan,
-        message: `If the hose of ${nameOf(opening)} fails, it admits ${inflow.text}; ${moved}, and no high-water alarm works.${time} Fit an alarm and pumps that keep up, and tie a plug at each opening.`,
+        message: `If ${hose ? `the hose of ${nameOf(opening)} fails, it` : `${nameOf(opening)} stands open, it`} admits ${inflow.text}${weakness ? `, and ${weakness}` : ''}; ${moved}, and ${alarmText}.${time} Fit an alarm and pumps that keep up, and tie a plug at each opening.`,
         figures: { ...inflow.figures, pumps: { value: Math.round(pumps.flowM3s * 60_000 * 10) / 10, unit: 'L/min' }, ...(seconds === undefined ? {} : { minutes: { value: Math.round(seconds / 6) / 10, unit: 'min' } }) },
         corrections,
         draft: {
             title: 'Pumps do not keep up with the largest hose, and no alarm tells of it',
             urgency: 'within-days', days: 30,
-            seen: `The largest hose below the waterline is on ${opening.title ?? opening.id} (${opening.id}), {${opening.id}.below-waterline} down; ${moved}. No high-water alarm works.`,
-            because: `If that hose fails it admits ${inflow.text}, more than the pumps move.${time}`,
+            seen: `The opening that would admit most is ${opening.title ?? opening.id} (${opening.id}), {${opening.id}.below-waterline} below the waterline; ${weakness ? `${weakness}; ` : ''}${moved}, and ${alarmText}.`,
+            because: `If ${hose ? 'its hose fails' : 'it stands open'} it admits ${inflowInProse(record, path, inflow)}, more than the pumps move.${time}`,
             recommend: 'Fit a high-water alarm that can be heard ashore, pumps that keep up, and a tapered plug tied at each opening.',
             cites: [['Good practice']],
         },
     };
+}
+
+function pumpsText({ flowM3s, isDerated, idle, unstarted }: Pumps): string {
+    const failing = [
+        ...(idle.length > 0 ? [`${listed(idle.map(pump => pump.id))} not working`] : []),
+        ...(unstarted.length > 0 ? [`${listed(unstarted.map(pump => pump.id))} not started by its float switch`] : []),
+    ];
+    const counted = flowM3s === 0 ? 'no power pump starts and runs by itself'
+        : `the power pumps move about ${computedBoth(flowM3s, 'flow')}${isDerated ? ', taken as half their rating by rule of thumb' : ''}`;
+    return failing.length === 0 ? counted : `${counted} (${failing.join(', ')})`;
 }

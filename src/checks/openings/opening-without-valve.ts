@@ -1,8 +1,8 @@
 /** An opening at or below the waterline with nothing that can stop the water when its hose fails. */
-import { flagOf, isKind, nameOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
-import { defineCheck } from '../contract.js';
+import { flagOf, isKind, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { defineCheck, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
-import { admits, depthM, depthText, inflowOf, pathsFrom, plumbedOpenings, type Path } from './paths.js';
+import { admits, depthM, depthText, inflowInProse, inflowOf, openStateOf, pathsFrom, plumbedOpenings, type Path } from './paths.js';
 
 export const openingWithoutValve = defineCheck({
     id: 'opening-without-valve',
@@ -11,12 +11,18 @@ export const openingWithoutValve = defineCheck({
     title: 'Opening below the waterline has no valve',
     why: 'Nothing stops the water when the hose fails.',
     needs: ['hull opening: below-waterline, or below-heeled-waterline', 'its run', 'standpipe, where one takes the place of a valve'],
-    computes: 'A fault where the run from an opening below the waterline holds no valve, the opening is not closed off, and no welded standpipe is recorded. Between the waterline at rest and heeled, a fault unless the hose is reinforced.',
+    computes: 'A fault where the run from an opening below the waterline holds no valve, the opening is not closed off, and no welded standpipe rises from it above the heeled waterline. Between the waterline at rest and heeled, a fault unless the hose is reinforced.',
     sources: [
         { text: 'a seacock at every opening below the greatest heeled waterline', standard: 'ABYC H-27', clause: '27.5.1', provenance: 'secondary' },
         { text: 'positive means of closing near the hull, on inspected vessels', standard: '46 CFR 171.119', provenance: 'published' },
     ],
-    limits: ['A check valve does not count as a valve.', 'An opening whose run is not recorded is not judged.', 'The heeled waterline is not computed: below-heeled-waterline is as recorded.'],
+    limits: [
+        'A check valve or a diverter does not count as a valve.',
+        'An opening whose run is not recorded from the hull inward is not judged.',
+        'The heeled waterline is not computed: below-heeled-waterline is as recorded.',
+        'The standards named leave engine exhausts out, so an exhaust outlet is not judged.',
+        'A run left open is judged by abandoned-opening-not-closed.',
+    ],
     examples: [{
         name: 'hose straight on the through-hull',
         bad: `through-hull TH1 "Sink drain" { size: 1 in  metal: gunmetal  below-waterline: 6 in }
@@ -36,6 +42,8 @@ run R1: TH1 -> SC1 -> H1 -> S1
         { name: 'above the waterline', text: 'through-hull TH1 { size: 1 in  above-waterline: 6 in }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> H1 -> S1\n' },
         { name: 'welded standpipe', text: 'through-hull TH1 { size: 1 in  below-waterline: 6 in  standpipe: yes }\nhose H1 { bore: 25 mm }\nsink S1\nrun R1: TH1 -> H1 -> S1\n' },
         { name: 'capped', text: 'through-hull TH1 { size: 1 in  below-waterline: 6 in }\nrun R1: TH1 -> capped\n' },
+        { name: 'underwater exhaust', text: 'through-hull TH1 { size: 3 in  below-waterline: 6 in }\nexhaust-hose H1 { bore: 75 mm }\nmuffler MF1\nrun R1 { service: exhaust }: TH1 -> H1 -> MF1\n' },
+        { name: 'below the heeled waterline, reinforced hose', text: 'through-hull TH1 { size: 1 in  above-waterline: 4 in  below-heeled-waterline: yes }\nhose H1 { bore: 25 mm  reinforcement: wire }\nsink S1\nrun R1: TH1 -> H1 -> S1\n' },
         { name: 'run not recorded', text: 'through-hull TH1 { size: 1 in  below-waterline: 6 in }\n' },
     ],
     run(record, raise) {
@@ -46,30 +54,42 @@ run R1: TH1 -> SC1 -> H1 -> S1
                 continue;
             }
             for (const path of pathsFrom(record, opening)) {
-                if (!path.run || path.run.components.length < 2 || path.valve || path.isClosed || flagOf(opening, 'standpipe') === true) {
-                    continue;
+                const raised = needsValve(path) ? judge(record, path, isBelow) : undefined;
+                if (raised) {
+                    raise(raised);
                 }
-                if (isBetween) {
-                    const hose = path.run.components.find(c => isKind(record, c, 'hose'));
-                    if (!hose) {
-                        continue;
-                    }
-                    const reinforcement = wordOf(hose, 'reinforcement');
-                    if (reinforcement === undefined) {
-                        raise({ components: [opening, hose], at: hose.idSpan, severity: 'hint', message: `${nameOf(opening)} goes under when she heels and has no valve; record the reinforcement of ${hose.id} to tell whether that will do.` });
-                        continue;
-                    }
-                    if (reinforcement !== 'none') {
-                        continue;
-                    }
-                }
-                raise(problem(record, path, opening, isBelow));
             }
         }
     },
 });
 
-function problem(record: SurveyRecord, path: Path, opening: Component, isBelow: boolean) {
+/** Whether the path lacks a valve, and nothing else takes its place or reports the same. */
+function needsValve(path: Path): boolean {
+    const { opening, run, valve } = path;
+    const rise = siOf(opening, 'standpipe-above-waterline');
+    const hasStandpipe = flagOf(opening, 'standpipe') === true && (rise === undefined || rise > 0);
+    const isExhaust = (run && wordOf(run, 'service')) === 'exhaust' || wordOf(opening, 'service') === 'exhaust';
+    const isReported = depthM(opening) !== undefined && openStateOf(path) !== undefined;
+    return run !== undefined && run.components.length > 1 && !valve && !path.isClosed && !hasStandpipe && !isExhaust && !isReported;
+}
+
+function judge(record: SurveyRecord, path: Path, isBelow: boolean): Raised | undefined {
+    const { opening } = path;
+    if (isBelow) {
+        return problem(record, path, opening, true);
+    }
+    const hoses = path.run?.components.filter(c => isKind(record, c, 'hose')) ?? [];
+    if (hoses.some(hose => wordOf(hose, 'reinforcement') === 'none')) {
+        return problem(record, path, opening, false);
+    }
+    const unknown = hoses.find(hose => wordOf(hose, 'reinforcement') === undefined);
+    return unknown && {
+        components: [opening, unknown], at: unknown.idSpan, severity: 'hint',
+        message: `${nameOf(opening)} goes under when she heels and has no valve; record the reinforcement of ${unknown.id} to tell whether that will do.`,
+    };
+}
+
+function problem(record: SurveyRecord, path: Path, opening: Component, isBelow: boolean): Raised {
     const where = isBelow ? depthText(opening) : 'below the waterline when she heels';
     const inflow = inflowOf(record, path);
     const first = path.run?.joints.find(joint => joint.from === opening);
@@ -78,16 +98,17 @@ function problem(record: SurveyRecord, path: Path, opening: Component, isBelow: 
         message: `${nameOf(opening)}, ${where}, has no valve in ${path.run?.title ?? `its run ${path.run?.id ?? ''}`}: nothing stops the water when its hose fails.${admits(record, path, 'It then')} Fit a seacock.`,
         figures: inflow?.figures ?? {},
         corrections: [
-            ...(first ? [{ kind: 'insert-in-run' as const, title: `Insert a seacock after ${opening.id}`, joint: first, componentKind: 'seacock', idStem: 'SV', facts: [['pattern', 'flanged-seacock']] as const }] : []),
-            { kind: 'set-fact' as const, title: `Record a welded standpipe at ${opening.id}`, component: opening, property: 'standpipe', value: 'yes' },
+            ...(first ? [{ kind: 'insert-in-run', title: `Insert a seacock after ${opening.id}`, joint: first, componentKind: 'seacock', idStem: 'SV', facts: [['pattern', 'flanged-seacock']] } as const] : []),
+            // A pipe recorded as not rising above the heeled waterline would not clear it.
+            ...(opening.facts.has('standpipe-above-waterline') ? [] : [{ kind: 'set-fact', title: `Record a welded standpipe at ${opening.id}`, component: opening, property: 'standpipe', value: 'yes' } as const]),
         ],
         draft: {
             title: `No valve at ${opening.title ?? opening.id}`,
-            urgency: isBelow ? floodCritical(record) : 'next-haul-out' as const,
+            urgency: isBelow ? floodCritical(record) : 'next-haul-out',
             seen: `${opening.title ?? 'The opening'} (${opening.id}), ${isBelow ? `{${opening.id}.below-waterline} below the waterline` : 'which goes under when she heels'}, has no valve.`,
-            because: `Nothing stops the water when the hose fails.${inflow ? ` It would then admit ${inflow.text}.` : ''}`,
+            because: `Nothing stops the water when the hose fails.${inflow ? ` It would then admit ${inflowInProse(record, path, inflow)}.` : ''}`,
             recommend: 'Fit a flanged seacock on a bonded block, with a lever that shows whether it is open.',
-            cites: [['ABYC H-27', '27.5.1']] as const,
+            cites: [['ABYC H-27', '27.5.1']],
         },
     };
 }

@@ -1,6 +1,6 @@
 /** The way water takes from an opening of the hull inward: what closes it, how narrow it is, where it ends. */
 import { computedBoth, both } from '../fit/wording.js';
-import { flagOf, isKind, ofKind, siOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
+import { flagOf, isKind, ofKind, siOf, wordOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { narrowestBoreM } from '../../record/computed.js';
 import { defaultDischargeCoefficient, inflowM3s } from '../../trade/orifice-inflow.js';
 import { usableFlowM3s } from '../../trade/pump.js';
@@ -16,6 +16,9 @@ export interface Path {
     readonly isCapped: boolean;
 }
 
+/** How an opening stands that is not closed off as it should be. */
+export type OpenState = 'open' | 'plug-in-hose' | 'valve-shut';
+
 /** Depth of an opening below the waterline, m; undefined where it is not below or not recorded. */
 export function depthM(opening: Component): number | undefined {
     const depth = siOf(opening, 'below-waterline');
@@ -26,15 +29,21 @@ const closedForGood = new Set(['blanked', 'glassed-over', 'welded']);
 
 export function pathsFrom(record: SurveyRecord, opening: Component): Path[] {
     const closure = wordOf(opening, 'closure');
-    const runs = record.runs.filter(run => run.components[0] === opening);
+    const runs = runsThrough(record, opening).filter(run => run.components[0] === opening);
     const path = (run?: Run): Path => {
         const blank = run?.components.find(c => isKind(record, c, 'blank'));
         const isCapped = closure === 'capped' || run?.end === 'capped' || (blank !== undefined && isKind(record, blank, 'cap'));
         const isClosed = isCapped || (closure !== undefined && closedForGood.has(closure)) || run?.end === 'blanked' || blank !== undefined;
-        const valve = run?.components.find(c => isKind(record, c, 'valve') && !isKind(record, c, 'check-valve') && wordOf(c, 'pattern') !== 'check-valve');
+        const valve = run?.components.find(c => canShut(record, c));
         return { opening, isClosed, isCapped, ...(run ? { run } : {}), ...(valve ? { valve } : {}) };
     };
     return runs.length > 0 ? runs.map(path) : [path()];
+}
+
+/** Whether a part can shut water off: a check valve lets it back past grit, a diverter only sends it another way. */
+function canShut(record: SurveyRecord, part: Component): boolean {
+    const pattern = wordOf(part, 'pattern');
+    return isKind(record, part, 'valve') && !isKind(record, part, 'check-valve') && !isKind(record, part, 'y-valve') && pattern !== 'check-valve' && pattern !== 'diverter';
 }
 
 /** Openings through which the sea could reach the inside: transducers and drain plugs carry no plumbing. */
@@ -60,7 +69,7 @@ export function inflowOf(record: SurveyRecord, path: Path): Inflow | undefined {
     const flowM3s = inflowM3s({ boreM, depthM: depth });
     return {
         flowM3s, boreM, depthM: depth,
-        text: `about ${computedBoth(flowM3s, 'flow')} (narrowest bore ${computedBoth(boreM, 'length')}, coefficient ${defaultDischargeCoefficient})`,
+        text: `about ${computedBoth(flowM3s, 'flow')} (narrowest bore ${computedBoth(boreM, 'length')}, sharp-edged, coefficient ${defaultDischargeCoefficient})`,
         figures: {
             inflow: { value: Math.round(flowM3s * 60_000 * 10) / 10, unit: 'L/min' }, bore: { value: Math.round(boreM * 1e5) / 100, unit: 'mm' },
             depth: { value: Math.round(depth * 1e4) / 10, unit: 'mm' }, coefficient: { value: defaultDischargeCoefficient, unit: '' },
@@ -68,7 +77,12 @@ export function inflowOf(record: SurveyRecord, path: Path): Inflow | undefined {
     };
 }
 
-/** ", if its hose fails, admits about 28.6 gpm …" or nothing. */
+/** The inflow in drafted prose: a reference, so that it follows the facts; a figure where the opening feeds several runs. */
+export function inflowInProse(record: SurveyRecord, { opening }: Path, inflow: Inflow): string {
+    return runsThrough(record, opening).filter(run => run.components[0] === opening).length > 1 ? inflow.text : `about {${opening.id}.flooding-rate}`;
+}
+
+/** " If its hose fails, the opening admits about 28.6 gpm …" or nothing. */
 export function admits(record: SurveyRecord, path: Path, when: string): string {
     const inflow = inflowOf(record, path);
     return inflow ? ` ${when} admits ${inflow.text}.` : '';
@@ -86,6 +100,9 @@ export interface Pumps {
     readonly isDerated: boolean;
     /** Power pumps with neither rating nor real flow. */
     readonly unknown: readonly Component[];
+    /** Power pumps that count nothing, and why: they do not work, or their float switch does not. */
+    readonly idle: readonly Component[];
+    readonly unstarted: readonly Component[];
 }
 
 /**
@@ -95,7 +112,10 @@ export interface Pumps {
 export function pumpsAboard(record: SurveyRecord): Pumps {
     const isStarted = (pump: Component) => !ofKind(record, 'float-switch').some(float => wordOf(float, 'works') === 'no'
         && float.facts.get('serves')?.values.some(v => v.type === 'component' && v.id === pump.id));
-    const pumps = ofKind(record, 'bilge-pump').filter(pump => !isKind(record, pump, 'manual-bilge-pump') && wordOf(pump, 'works') !== 'no' && isStarted(pump));
+    const power = powerPumps(record);
+    const idle = power.filter(pump => wordOf(pump, 'works') === 'no');
+    const unstarted = power.filter(pump => !idle.includes(pump) && !isStarted(pump));
+    const pumps = power.filter(pump => !idle.includes(pump) && !unstarted.includes(pump));
     let flow = 0;
     let isDerated = false;
     const unknown: Component[] = [];
@@ -109,10 +129,49 @@ export function pumpsAboard(record: SurveyRecord): Pumps {
             isDerated ||= real === undefined;
         }
     }
-    return { pumps, flowM3s: flow, isDerated, unknown };
+    return { pumps, flowM3s: flow, isDerated, unknown, idle, unstarted };
+}
+
+export function powerPumps(record: SurveyRecord): Component[] {
+    return ofKind(record, 'bilge-pump').filter(pump => !isKind(record, pump, 'manual-bilge-pump'));
 }
 
 /** Whether an opening or its run is recorded as out of use. */
 export function isOutOfUse({ opening, run }: Path): boolean {
     return flagOf(opening, 'in-use') === false || (run !== undefined && flagOf(run, 'in-use') === false);
+}
+
+/**
+ * How an opening stands that is left open or closed by less than a cap. A cockpit or deck drain that is in use ends
+ * open by its nature, outside the living space.
+ */
+export function openStateOf(path: Path): OpenState | undefined {
+    const { opening, run } = path;
+    const closure = wordOf(opening, 'closure');
+    const isUnused = isOutOfUse(path);
+    if (path.isClosed) {
+        return undefined;
+    }
+    if (closure === 'plug-in-hose' || (closure === 'valve-shut' && isUnused)) {
+        return closure;
+    }
+    const service = (run && wordOf(run, 'service')) ?? wordOf(opening, 'service');
+    const drainsOutside = service === 'cockpit-drain' || service === 'deck-drain';
+    return (run?.end === 'open' && (isUnused || !drainsOutside)) || (closure === 'open' && isUnused) ? 'open' : undefined;
+}
+
+/** What is known to be wrong with the one thing that could stop the water: nothing there, or a valve that fails it. */
+export function weaknessOf({ run, valve }: Path): string | undefined {
+    if (!run || run.components.length < 2) {
+        return undefined;
+    }
+    if (!valve) {
+        return 'no valve stands in its way';
+    }
+    const pattern = wordOf(valve, 'pattern');
+    const works = wordOf(valve, 'works');
+    return works === 'seized' ? `its valve ${valve.id} is seized`
+        : flagOf(valve, 'spins') === true ? `the stem of its valve ${valve.id} spins`
+            : flagOf(valve, 'shuts-off') === false ? `its valve ${valve.id} does not shut the water off`
+                : pattern === 'gate-valve' || pattern === 'globe-valve' ? `its valve ${valve.id} is a ${pattern.replace('-', ' ')}` : undefined;
 }

@@ -1,5 +1,5 @@
 /** An appliance or muffler below the waterline, or a low bilge outlet, without a vented loop high enough. */
-import { flagOf, isKind, nameOf, siOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
+import { flagOf, isKind, nameOf, siOf, wordOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { computedBoth } from '../fit/wording.js';
 import { openingOf } from '../hoses/waterline.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
@@ -67,7 +67,7 @@ run R1 "Intake" { service: toilet-intake }: TH1 -> SC1 -> VL1 -> T1
         for (const pump of record.components.values()) {
             if (isKind(record, pump, 'bilge-pump')) {
                 const height = siOf(pump, 'outlet-above-waterline');
-                const hasLoop = flagOf(pump, 'looped') === true || record.runs.some(run => run.components.includes(pump) && run.components.some(c => isKind(record, c, 'vented-loop')));
+                const hasLoop = flagOf(pump, 'looped') === true || runsThrough(record, pump).some(run => run.components.some(c => isKind(record, c, 'vented-loop')));
                 if (height !== undefined && height < leastOutletM - 1e-6 && !hasLoop) {
                     raise(flagOf(pump, 'looped') === undefined
                         ? { components: [pump], at: pump.idSpan, severity: 'hint', message: `The outlet of ${nameOf(pump)} is ${computedBoth(height, 'length')} above the waterline; record whether its hose is looped to tell whether the sea can siphon in.` }

@@ -1,6 +1,6 @@
 /** A valve that cannot be shut in need: seized, without its handle, or stiff. */
-import { flagOf, nameOf, ofKind, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
-import { heightOf, openingOf, runsOf } from '../hoses/waterline.js';
+import { flagOf, nameOf, ofKind, wordOf, type Component, type SurveyRecord, runsThrough } from '../../record/model.js';
+import { heightOf, openingOf } from '../hoses/waterline.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
 
@@ -56,7 +56,7 @@ function faultOf(record: SurveyRecord, valve: Component): Fault | undefined {
         return 'seized';
     }
     if (wordOf(valve, 'handle') === 'gone') {
-        const isSewage = runsOf(record, valve).some(run => wordOf(run, 'service') === 'toilet-discharge');
+        const isSewage = runsThrough(record, valve).some(run => wordOf(run, 'service') === 'toilet-discharge');
         const isByRule = isSewage && record.vessel !== undefined && flagOf(record.vessel, 'no-discharge-waters') === true && wordOf(valve, 'position') !== 'open';
         return isByRule ? undefined : 'no-handle';
     }
@@ -64,7 +64,7 @@ function faultOf(record: SurveyRecord, valve: Component): Fault | undefined {
 }
 
 function problem(record: SurveyRecord, valve: Component, fault: Fault): Raised {
-    const run = runsOf(record, valve).find(r => openingOf(record, r));
+    const run = runsThrough(record, valve).find(r => openingOf(record, r));
     const opening = run && openingOf(record, run);
     const isBelow = run !== undefined && heightOf(record, run) === 'below';
     const position = wordOf(valve, 'position');
@@ -93,5 +93,5 @@ function problem(record: SurveyRecord, valve: Component, fault: Fault): Raised {
 
 function hasFaultyHose(record: SurveyRecord, valve: Component): boolean {
     const faulty = new Set(['defective', 'failed', 'perished', 'cracked', 'soft', 'swollen']);
-    return runsOf(record, valve).some(run => run.components.some(c => faulty.has(wordOf(c, 'condition') ?? '')));
+    return runsThrough(record, valve).some(run => run.components.some(c => faulty.has(wordOf(c, 'condition') ?? '')));
 }
