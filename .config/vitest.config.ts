@@ -1,9 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
     root: fileURLToPath(new URL('..', import.meta.url)),
+    plugins: [{
+        // As the bundle does it: a .wasm module is its bytes.
+        name: 'wasm-bytes', enforce: 'pre',
+        load: id => id.endsWith('.wasm') ? `export default Uint8Array.from(atob('${readFileSync(id).toString('base64')}'), c => c.charCodeAt(0));` : undefined,
+    }],
     test: {
+        server: { deps: { inline: [/\.wasm$/] } },
         include: ['test/**/*.test.ts'],
         exclude: ['test/editor/**', 'node_modules/**'],
         testTimeout: 30_000,

@@ -25,7 +25,7 @@ export interface AssembleOptions {
 export interface Assembled {
     readonly html: string;
     readonly mainUri: string;
-    /** Open problems and gaps of error severity: with any the report is a draft. */
+    /** Open problems and gaps of error severity, and photographs that cannot be shown: with any the report is a draft. */
     readonly openErrors: number;
     /** Photographs that could not be read, each with the reason. The report says so where they should stand. */
     readonly photoFaults: readonly string[];
@@ -38,12 +38,13 @@ export async function assembleReport({ record, problems, gaps }: Analysis, { pho
             photos.set(file, await prepare(file, record, source, mode === 'preview' ? photosForPreview : photosForPrint));
         }
     }
+    const photoFaults = [...photos.values()].flatMap(photo => 'error' in photo ? [photo.error] : []);
     const html = renderReport({
         record, problems, gaps, photos, mode, computed: computedFacts(record), lineOf: span => ({ file: fileName(span.uri, record.mainUri), line: lineOf(span) }),
     });
     return {
-        html, mainUri: record.mainUri, photoFaults: [...photos.values()].flatMap(photo => 'error' in photo ? [photo.error] : []),
-        openErrors: problems.filter(p => p.severity === 'error' && p.answeredBy === undefined).length + gaps.filter(g => g.severity === 'error').length,
+        html, mainUri: record.mainUri, photoFaults,
+        openErrors: problems.filter(p => p.severity === 'error' && p.answeredBy === undefined).length + gaps.filter(g => g.severity === 'error').length + photoFaults.length,
     };
 }
 

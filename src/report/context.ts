@@ -4,7 +4,7 @@ import { nameOf, type Component, type Fact, type FactSet, type Finding, type Gap
 import { html, idPart, isImageData, joined, nothing, type Html } from './html.js';
 import { nameOfFile, type EmbeddedPhoto, type EncodedImage } from './photos.js';
 import { proseHtml, proseInline, proseText, valueInSentence, type ProseContext } from './prose.js';
-import { capital, daysAfter, daysOf, figureText, isWord, labelOfWord, wordText, wordWithAmount } from './wording.js';
+import { capital, counted, daysAfter, daysOf, figureText, isWord, labelOfWord, wordText, wordWithAmount } from './wording.js';
 
 export interface ReportInput {
     readonly record: SurveyRecord;
@@ -84,9 +84,14 @@ export class ReportContext implements ProseContext {
         this.photos = this.#numberPhotos(input.photos);
     }
 
-    /** Problems and gaps that keep the report a draft. */
+    /** Photographs that the survey names and the report cannot show. */
+    get missingPhotos(): readonly NumberedPhoto[] {
+        return [...this.photos.values()].filter(photo => 'error' in photo.image);
+    }
+
+    /** Problems, gaps and missing photographs that keep the report a draft. */
     get openErrors(): number {
-        return this.openProblems.filter(p => p.severity === 'error').length + this.gaps.filter(g => g.severity === 'error').length;
+        return this.openProblems.filter(p => p.severity === 'error').length + this.gaps.filter(g => g.severity === 'error').length + this.missingPhotos.length;
     }
 
     get isDraft(): boolean {
@@ -174,7 +179,7 @@ export class ReportContext implements ProseContext {
             const issued = this.first(this.record.survey, 'issued');
             const days = daysOf(urgency.amount.figure);
             const date = issued?.type === 'date' ? daysAfter(issued.figure, days) : undefined;
-            return date === undefined ? `${capital(wordWithAmount(urgency))} of issue` : `By ${date}, ${days} days after issue`;
+            return date === undefined ? `${capital(wordWithAmount(urgency))} of issue` : `By ${date}, ${counted(days, 'day')} after issue`;
         }
         return capital(wordWithAmount(urgency));
     }

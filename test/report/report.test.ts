@@ -49,10 +49,9 @@ describe('sections', () => {
         expect(text).toContain('B: 20,250 × 0.4 8,100');
         expect(text).toContain('the weights making up 1 21,000 USD');
     });
-    test('photographs are linked both ways, and one that is missing says so', () => {
+    test('photographs are linked both ways', () => {
         expect(html).toMatch(/<a href="#photo-\d+">Photo \d+<\/a>/);
         expect(html).toMatch(/<figure id="photo-2">[\s\S]*?href="#finding-F1"/);
-        expect(text).toContain('Photo not shown. photos/gone.jpg: there is no such file');
     });
     test('every link within the report leads somewhere, and every id is there once', () => {
         const ids = [...html.matchAll(/ id="([^"]*)"/g)].map(m => m[1]);
@@ -92,6 +91,13 @@ describe('draft', () => {
         for (const problem of open) {
             expect(textOf(html).replace(/[°−]/g, '')).toContain(problem.message.replace(/[°−]/g, ''));
         }
+    });
+    test('a photograph that is missing makes it one, says so in its place and stands in the list', () => {
+        const input = sampleInput({}, sampleText.replace('tail.jpg', 'gone.jpg'));
+        const html = renderReport({ ...input, gaps: [], problems: [] });
+        expect(html).toContain('<body class="draft">');
+        expect(textOf(html)).toContain('Photo not shown. photos/gone.jpg: there is no such file');
+        expect(textOf(html)).toMatch(/survey\.survey, line 1 Photo \d+ is not shown\. photos\/gone\.jpg/);
     });
     test('gaps of error severity make it one too', () => {
         const html = sampleReport({}, sampleText.replace('metal: bronze', 'metal: bronse'));

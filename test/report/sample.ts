@@ -61,7 +61,7 @@ system skin "Through-hulls and sea valves" {
         cites:     "ISO 9093" "4.1", "ABYC E-10" "10.7"
         cost:      90 USD..180 USD
         photo "photos/hose.jpg" "Hose at the seacock"
-        photo "photos/gone.jpg" "A photo that is gone"
+        photo "photos/tail.jpg" "The tail"
     }
 }
 

@@ -40,13 +40,14 @@ ${context.isDraft ? html`<p class="draft-note"><strong>DRAFT.</strong> ${counted
 
 /** Every problem without an answer, and what the text does not say properly: none is left out. */
 export function openProblems(context: ReportContext): Section | undefined {
-    const { openProblems: problems, gaps } = context;
-    if (problems.length === 0 && gaps.length === 0) {
+    const { openProblems: problems, gaps, missingPhotos } = context;
+    if (problems.length === 0 && gaps.length === 0 && missingPhotos.length === 0) {
         return undefined;
     }
     const all = [
         ...problems.map(p => ({ severity: p.severity, span: p.at, message: p.message, on: p.components, code: p.check.title })),
         ...gaps.map(g => ({ severity: g.severity, span: g.span, message: g.message, on: [] as readonly Component[], code: 'The text' })),
+        ...missingPhotos.map(photo => ({ severity: 'error' as const, span: photo.span, message: 'error' in photo.image ? `Photo ${photo.number} is not shown. ${photo.image.error}.` : '', on: [] as readonly Component[], code: 'The photographs' })),
     ];
     const list = (title: string, lead: string, entries: typeof all) => entries.length === 0 ? nothing : html`
 <h3>${title}</h3>
