@@ -8,7 +8,7 @@ await ensureBuilt();
 const { createVSIX, listFiles } = await import('@vscode/vsce');
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const packagePath = join(root, `garboard-${version}.vsix`);
-await createVSIX({ cwd: root, packagePath, dependencies: false, allowMissingRepository: true, skipLicense: false });
+await createVSIX({ cwd: root, packagePath, dependencies: false, allowMissingRepository: true, rewriteRelativeLinks: false, skipLicense: false });
 for (const file of await listFiles({ cwd: root })) {
     if (!file.includes('node_modules')) {
         console.log(`  ${(statSync(join(root, file)).size / 1024).toFixed(0).padStart(6)} kB  ${file}`);

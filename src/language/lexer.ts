@@ -72,7 +72,7 @@ export function scanName(text: string, offset: number): number {
 function colonFollows(text: string, offset: number): boolean {
     let at = offset;
     let code = text.charCodeAt(at);
-    while (code === 32 || code === 9) {
+    while (code === 32 || code === 9 || code === 0xa0 || code === 0x202f) {
         code = text.charCodeAt(++at);
     }
     return code === COLON;
@@ -199,7 +199,7 @@ export class GarboardLexer extends DefaultLexer {
         }
         const before = previous.tokenType.name;
         if (before === ':' || before === ',') {
-            return keyword.name !== 'phrase' || !/^[ \t]+[\p{L}_]/u.test(text.slice(end, end + 3));
+            return keyword.name !== 'phrase' || !/^[ \t]+[\p{L}_]/u.test(text.slice(end, end + 80));
         }
         // The blocks of the language are kinds too: kind survey, kind finding.
         return before === 'kind' || (before === 'ID' && previous.image === 'word' && tokens.at(-2)?.tokenType.name === ':');

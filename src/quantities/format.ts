@@ -24,7 +24,8 @@ export function significant(value: number, figures: number): string {
 
 function sixteenths(inches: number): string | undefined {
     const rounded = Math.round(inches * 16) / 16;
-    if (Math.abs(rounded - inches) > 0.006 || rounded === 0) {
+    // 38 mm is 1-1/2 in and 1.6 mm is 1/16 in, but 1.44 mm is not.
+    if (Math.abs(rounded - inches) > Math.min(0.006, 0.01 * Math.abs(inches)) || rounded === 0) {
         return undefined;
     }
     const negative = rounded < 0 ? '-' : '';

@@ -20,7 +20,7 @@ function isLetter(text: string, at: number): boolean {
 /** A character that may stand inside a unit word. */
 function isUnitChar(text: string, at: number): boolean {
     const code = text.charCodeAt(at);
-    return isLetter(text, at) || isDigit(code) || code === 0xb0 || code === 37 || code === 47 || code === 0xb2 || code === 0xb3
+    return isLetter(text, at) || isDigit(code) || code === 0xb0 || code === 37 || (code === 47 && text.charAt(at + 1) !== '/' && text.charAt(at + 1) !== '*') || code === 0xb2 || code === 0xb3
         || code === 0x2032 || code === 0x2033 || code === 0x2103 || (code === 45 && isLetter(text, at + 1));
 }
 

@@ -13,8 +13,8 @@ const zeroC = 273.15;
 
 /** Share of ethylene glycol by volume past which the mix freezes sooner again (makers' bulletins). */
 export const strongestUsefulShare = 0.68;
-/** Share past which silicates may come out of solution as gel (chosen between makers' 65 % and the trade's 80 %). */
-export const gelShare = 0.8;
+/** Share past which silicates come out of solution as gel (two engine makers, published; from 65 % pumps and heat flow suffer too). */
+export const gelShare = 0.6;
 
 type Points = readonly (readonly [share: number, celsius: number])[];
 
@@ -26,6 +26,12 @@ const freezing: Readonly<Record<Glycol, Points>> = {
     propylene: [
         [0, 0], [0.1, -3.4], [0.15, -5.2], [0.2, -7.4], [0.25, -10], [0.3, -13.1], [0.33, -15.3], [0.35, -16.9], [0.4, -21.5], [0.45, -27], [0.5, -33.7], [0.55, -41.6], [0.6, -51.1],
     ],
+};
+
+/** By mass, from the same library; both fits end at 60 %. */
+const freezingByMass: Readonly<Record<Glycol, Points>> = {
+    ethylene: [[0, 0], [0.1, -3.4], [0.15, -5.4], [0.2, -7.9], [0.25, -11], [0.3, -14.6], [0.33, -17.1], [0.35, -18.8], [0.4, -23.8], [0.45, -29.5], [0.5, -36], [0.55, -43.2], [0.6, -51.2]],
+    propylene: [[0, 0], [0.1, -2.9], [0.15, -4.9], [0.2, -7.2], [0.25, -9.8], [0.3, -12.8], [0.33, -14.8], [0.35, -16.3], [0.4, -20.6], [0.45, -25.8], [0.5, -32.2], [0.55, -40.2], [0.6, -50]],
 };
 
 const boilingEthylene: Points = [[0, 100], [0.2, 102.2], [0.3, 104.4], [0.4, 105.2], [0.5, 107.2], [0.6, 110.5], [0.7, 115.5], [0.8, 124], [0.9, 140], [1, 197]];
@@ -48,6 +54,16 @@ function interpolate(points: Points, share: number): number {
 /** Freezing point, K, of a share by volume from 0 to 1. Propylene is known to 60 %, the last point holding beyond. */
 export function coolantFreezingK(glycol: Glycol, share: number): number {
     return interpolate(freezing[glycol], Math.min(1, Math.max(0, share))) + zeroC;
+}
+
+/** Whether a share by volume lies within the tables, so that its freezing point is more than a bound: propylene ends at 60 %. */
+export function isFreezingTabulated(glycol: Glycol, share: number): boolean {
+    return share >= 0 && share <= (glycol === 'ethylene' ? 1 : 0.6) + 1e-9;
+}
+
+/** Freezing point, K, of a share by mass from 0 to 0.6; undefined beyond, where the fits end. */
+export function coolantFreezingByMassK(glycol: Glycol, massShareOf: number): number | undefined {
+    return massShareOf < 0 || massShareOf > 0.6 + 1e-9 ? undefined : interpolate(freezingByMass[glycol], massShareOf) + zeroC;
 }
 
 /** Boiling point at 1 atm, K, of an ethylene mix. */

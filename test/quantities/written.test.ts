@@ -103,7 +103,7 @@ describe('generated figures', () => {
             const other = otherSystem(figure);
             expect(other).toBeDefined();
             const back = quantity(other ?? '').si;
-            // Half an inch in lengths from one meter on, a sixteenth's slack below, else three significant figures.
+            // Half an inch in lengths from one meter on; under an inch two significant figures, else three.
             const slack = unit.dimension === 'length' && figure.si >= 1 ? 0.007 : unit.dimension === 'temperature' ? 0.06 : 0;
             expect(Math.abs(back - figure.si)).toBeLessThanOrEqual(Math.abs(figure.si) * 0.06 + slack + 1e-12);
         }), { numRuns: 2000 });

@@ -15,10 +15,10 @@ export const anodeNearlyGone = defineCheck({
     severity: 'error',
     title: 'Anode is nearly gone',
     why: 'Protection ends without a sign.',
-    needs: ['anode: left, or original-mass and present-mass', 'fitted and months-to-haul-out, for how long it lasts'],
-    computes: 'Left = present ÷ original mass, or as recorded. A fault under 50 %, or where left − (100 − left) ÷ months fitted × months ahead is under 20 %. Advice where nothing has gone after 12 months: its contact is poor.',
+    needs: ['anode: left, or original-mass and present-mass, or original-volume and present-volume', 'fitted and months-to-haul-out, for how long it lasts'],
+    computes: 'Left = present ÷ original mass, else volume, or as recorded. A fault under 50 %, or where left − (100 − left) ÷ months fitted × months ahead is under 20 %. Advice where nothing has gone after 12 months: its contact is poor.',
     sources: [{ text: 'renewed at half', provenance: 'practice' }, { text: 'rate of loss so far goes on', provenance: 'computed' }],
-    limits: ['The rate so far is taken to go on; another berth changes it.', 'What is left by eye is a guess.'],
+    limits: ['The rate so far is taken to go on; another berth changes it.', 'What is left by eye is a guess.', 'Anodes inside a heat exchanger or a thruster’s tunnel are not judged.', 'Months are counted from the date fitted to the last attendance.'],
     examples: [{
         name: 'under half',
         bad: 'anode A1 "Shaft anode" { metal: zinc  left: 35 % }\n',
@@ -32,6 +32,8 @@ export const anodeNearlyGone = defineCheck({
     }],
     silent: [
         { name: 'more than half left', text: 'anode A1 { metal: zinc  left: 60 % }\n' },
+        { name: 'exactly half', text: 'anode A1 { metal: zinc  original-mass: 2 kg  present-mass: 1 kg }\n' },
+        { name: 'lasts to the next haul-out', text: 'survey "1" pre-purchase { attended 2026-10-06 ashore }\nanode A1 { metal: zinc  left: 80 %  fitted: 2025-10-06  months-to-haul-out: 12 }\n' },
         { name: 'nothing recorded of its state', text: 'anode A1 { metal: zinc }\n' },
     ],
     run(record, raise) {
@@ -73,17 +75,19 @@ function monthsBetween(from: DateFigure, to: DateFigure): number {
 }
 
 function problem(anode: Component, left: number, what: string, urgency: 'before-launch' | 'next-haul-out'): Raised {
-    const fact = anode.facts.get('left') ?? anode.facts.get('present-mass');
-    const original = anode.facts.get('original-mass');
+    const measure = anode.facts.has('left') ? undefined : anode.facts.has('present-mass') && anode.facts.has('original-mass') ? 'mass' : 'volume';
+    const present = measure === undefined ? 'left' : `present-${measure}` as const;
+    const fact = anode.facts.get(present);
+    const original = measure && anode.facts.get(`original-${measure}`);
     return {
         components: [anode], at: fact?.span ?? anode.idSpan,
         message: `${nameOf(anode)}: ${what}. Protection ends without a sign; renew it on bright metal.`,
         figures: { left: { value: Math.round(left * 100), unit: '%' }, limit: { value: renewAt * 100, unit: '%' } },
         corrections: anode.facts.has('left') ? [{ kind: 'set-fact', title: `Record ${anode.id} as renewed`, component: anode, property: 'left', value: '100 %' }]
-            : original ? [{ kind: 'set-fact', title: `Record ${anode.id} as renewed`, component: anode, property: 'present-mass', value: original.written }] : [],
+            : original ? [{ kind: 'set-fact', title: `Record ${anode.id} as renewed`, component: anode, property: present, value: original.written }] : [],
         draft: {
             title: `${anode.title ?? anode.id} is wasted`, urgency,
-            seen: `${anode.title ?? 'The anode'} (${anode.id}): ${anode.facts.has('left') ? `{${anode.id}.left} of it is left` : `{${anode.id}.present-mass} of {${anode.id}.original-mass} is left`}.`,
+            seen: `${anode.title ?? 'The anode'} (${anode.id}): ${anode.facts.has('left') ? `{${anode.id}.left} of it is left` : `{${anode.id}.${present}} of {${anode.id}.original-${measure ?? 'mass'}} is left`}.`,
             because: 'When it is gone the metal it protects is eaten in its place.',
             recommend: 'Renew it on bright metal, with no paint on it, and measure its contact.', cites: [['Good practice']],
         },

@@ -15,12 +15,12 @@ export const brassBelowWaterline = defineCheck({
     title: 'Brass below the waterline',
     why: 'Its zinc leaves, the part keeps its shape and snaps.',
     needs: ['metal, with its share of zinc', 'a run from an opening below the waterline, or wetted', 'dezincification-resistant, scrape-color'],
-    computes: 'A fault where the metal holds more than 15 % zinc, is not marked dezincification-resistant, and lies in water: as an opening below the waterline, in its run, or recorded as wetted. Pink or red-brown when scraped raises the urgency.',
+    computes: 'A fault where the metal holds more than 15 % zinc, is not marked dezincification-resistant, and lies in water: as an opening below the waterline, in its run, or recorded as wetted. A propeller only when scraped pink or red-brown; that color raises the urgency of any part.',
     sources: [
         { text: 'brass must be dezincification-resistant', standard: 'ISO 9093', clause: '4.1', provenance: 'published' },
         { text: '15 % zinc', provenance: 'memory' },
     ],
-    limits: ['“Bronze” is often manganese bronze, which is a brass by make-up: only the alloy recorded is judged.', 'Propellers and their fastenings of manganese bronze are common practice and are judged only when scraped pink.'],
+    limits: ['“Bronze” is often manganese bronze, which is a brass by make-up: only the alloy recorded is judged.', 'Propellers of manganese bronze are common practice and are judged only when scraped pink.', 'Pumps, appliances and vented loops at the inner end of a run are judged only where they are recorded as wetted.', 'The limit is for sea water; in fresh water the loss is slower.'],
     examples: [{
         name: 'yellow brass valve',
         bad: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }
@@ -38,18 +38,27 @@ run R1: TH1 -> SV1 -> S1
     silent: [
         { name: 'above the waterline', text: 'through-hull TH1 { size: 1 in  metal: yellow-brass  above-waterline: 1 ft }\n' },
         { name: 'marked as resistant', text: 'through-hull TH1 { size: 1 in  metal: brass  below-waterline: 1 ft  dezincification-resistant: yes }\n' },
+        { name: 'brass sink at the end of the run', text: 'through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }\nseacock SC1 { metal: gunmetal  pattern: flanged-seacock }\nsink S1 { metal: brass }\nrun R1: TH1 -> SC1 -> S1\n' },
+        { name: 'recorded as dry', text: 'valve SV1 { metal: brass  wetted: no }\n' },
+        { name: 'red brass, 15 % zinc', text: 'through-hull TH1 { size: 1 in  metal: red-brass  below-waterline: 1 ft }\n' },
         { name: 'gunmetal', text: 'through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }\n' },
         { name: 'manganese bronze propeller', text: 'propeller PR1 { metal: manganese-bronze  wetted: yes }\n' },
     ],
     run(record, raise) {
         for (const part of record.components.values()) {
             const metal = materialOf(part);
-            if (metal && metal.class === 'copper-alloy' && (metal.zinc ?? 0) > zincLimit && metal.id !== 'dzr-brass' && flagOf(part, 'dezincification-resistant') !== true) {
-                const isPink = wordOf(part, 'scrape-color') === 'pink' || wordOf(part, 'scrape-color') === 'red-brown';
-                if ((isKind(record, part, 'propeller') && !isPink) || !isWetted(record, part)) {
-                    continue;
+            const color = wordOf(part, 'scrape-color');
+            const isPink = color === 'pink' || color === 'red-brown';
+            if (metal && (metal.zinc ?? 0) > zincLimit && metal.class === 'copper-alloy') {
+                const isResistant = metal.id === 'dzr-brass' || flagOf(part, 'dezincification-resistant') === true;
+                if (!isResistant && isWetted(record, part) && (!isKind(record, part, 'propeller') || isPink)) {
+                    raise(problem(record, part, isPink));
                 }
-                raise(problem(record, part, isPink));
+            } else if (isPink && (!metal || (metal.class === 'copper-alloy' && metal.zinc === undefined)) && isWetted(record, part)) {
+                raise({
+                    components: [part], at: part.facts.get('scrape-color')?.span ?? part.idSpan, severity: 'hint',
+                    message: `${nameOf(part)} shows ${color} when scraped, as brass does that has lost zinc; record which alloy it is to tell whether it must be renewed.`,
+                });
             }
         }
     },
@@ -59,6 +68,9 @@ function isWetted(record: SurveyRecord, part: Component): boolean {
     const wetted = flagOf(part, 'wetted');
     if (wetted !== undefined) {
         return wetted;
+    }
+    if (isKind(record, part, 'appliance') || isKind(record, part, 'vented-loop')) {
+        return false; // They stand at the inner end of the run, above the water as often as in it.
     }
     return depthM(part) !== undefined || isKind(record, part, 'propeller') || isKind(record, part, 'strut') || runsThrough(record, part).some(run => heightOf(record, run) === 'below');
 }

@@ -1,5 +1,6 @@
 /** Where metals touch: joints of runs and contacts recorded apart from them, with what is known of each. */
-import { flagOf, isKind, materialOf, siOf, wordOf, type Component, type Contact, type Joint, type Material, type Run, type Span, type SurveyRecord } from '../../record/model.js';
+import { flagOf, isKind, materialOf, ofKind, siOf, wordOf, type Component, type Contact, type Joint, type Material, type Span, type SurveyRecord } from '../../record/model.js';
+import { anodeLeft as shareLeft } from '../../trade/anode.js';
 import { heightOf } from '../hoses/waterline.js';
 
 export interface Touch {
@@ -20,18 +21,24 @@ export interface Touch {
     readonly anodeLeft?: number;
 }
 
-const dryServices = new Set(['exhaust', 'fuel-feed', 'fuel-return', 'fuel-fill', 'fuel-vent', 'gas', 'coolant', 'fresh-water', 'hot-water']);
+const dryServices = new Set(['fuel-feed', 'fuel-return', 'fuel-fill', 'fuel-vent', 'gas', 'coolant', 'fresh-water', 'hot-water']);
+const seaServices = new Set(['raw-water-cooling', 'generator-cooling', 'air-conditioning', 'toilet-intake', 'wash-down']);
 
-function isRunWet(record: SurveyRecord, run: Run): boolean | undefined {
+/**
+ * Whether water from outside stands at a joint. A run from an opening below the waterline is full of it up to a valve
+ * found shut; behind that, and in an exhaust or a drain from above, nothing is known.
+ */
+function isJointWet(record: SurveyRecord, { run, index }: Joint): boolean | undefined {
     const contains = wordOf(run, 'contains');
     if (contains !== undefined) {
-        return contains.endsWith('-water');
+        return contains === 'exhaust' ? undefined : contains === 'salt-water' || contains === 'brackish-water';
     }
-    if (heightOf(record, run) === 'below') {
+    const isBehindShutValve = run.components.slice(0, index + 1).some(c => isKind(record, c, 'valve') && wordOf(c, 'position') === 'shut');
+    if (heightOf(record, run) === 'below' && !isBehindShutValve) {
         return true;
     }
     const service = wordOf(run, 'service');
-    return service !== undefined && dryServices.has(service) ? false : undefined;
+    return service === undefined ? undefined : dryServices.has(service) ? false : seaServices.has(service) && !isBehindShutValve ? true : undefined;
 }
 
 /** Every pair of metal parts that touch, once each. */
@@ -43,7 +50,7 @@ export function touches(record: SurveyRecord): Touch[] {
             if (isKind(record, from, 'hose') || isKind(record, to, 'hose')) {
                 continue; // Hose does not conduct.
             }
-            const wetted = either(flagOf(from, 'wetted'), flagOf(to, 'wetted')) ?? isRunWet(record, run);
+            const wetted = either(flagOf(from, 'wetted'), flagOf(to, 'wetted')) ?? isJointWet(record, joint);
             add(record, found, from, to, { at: joint.span, joint, isInsulated: flagOf(joint, 'insulated') === true, isWetted: wetted });
         }
     }
@@ -56,7 +63,7 @@ export function touches(record: SurveyRecord): Touch[] {
                 const anodeLeft = siOf(contact, 'anode-left');
                 add(record, found, first, other, {
                     at: contact.span, contact, isInsulated: flagOf(contact, 'insulated') === true, isWetted: wetted,
-                    ...(ratio === undefined ? {} : { writtenRatio: ratio }), ...(anodeLeft === undefined ? {} : { anodeLeft }),
+                    ...(ratio === undefined ? {} : { writtenRatio: ratio }), ...(anodeLeft === undefined ? {} : { anodeLeft }), isBonded: flagOf(contact, 'bonded') === true,
                 });
             }
         }
@@ -67,47 +74,62 @@ export function touches(record: SurveyRecord): Touch[] {
 const either = (a: boolean | undefined, b: boolean | undefined): boolean | undefined => a === false || b === false ? false : a ?? b;
 const both = (a: boolean | undefined, b: boolean | undefined): boolean | undefined => a === undefined && b === undefined ? undefined : a !== false && b !== false;
 
-function add(record: SurveyRecord, found: Touch[], a: Component, b: Component, rest: Pick<Touch, 'at' | 'joint' | 'contact' | 'isInsulated' | 'isWetted' | 'writtenRatio' | 'anodeLeft'>): void {
+/** What is recorded at the place itself. */
+type Said = Pick<Touch, 'at' | 'joint' | 'contact' | 'isInsulated' | 'isWetted' | 'writtenRatio' | 'anodeLeft'> & { readonly isBonded?: boolean };
+
+function add(record: SurveyRecord, found: Touch[], a: Component, b: Component, { isBonded, ...rest }: Said): void {
     const aMetal = materialOf(a);
     const bMetal = materialOf(b);
-    if (!aMetal?.isMetal || !bMetal?.isMetal || aMetal === bMetal) {
+    if (!aMetal?.isMetal || !bMetal?.isMetal || aMetal === bMetal || isSacrificed(record, a, aMetal) || isSacrificed(record, b, bMetal)) {
         return;
     }
-    const seen = found.some(t => (t.a === a && t.b === b) || (t.a === b && t.b === a));
-    if (seen) {
-        return; // A contact repeated as a joint is one touch.
+    const known = found.findIndex(t => (t.a === a && t.b === b) || (t.a === b && t.b === a));
+    const earlier = found[known];
+    if (earlier) {
+        // A contact that repeats a joint is one touch, with what is said at either.
+        const anodeLeft = rest.anodeLeft ?? earlier.anodeLeft;
+        const writtenRatio = rest.writtenRatio ?? earlier.writtenRatio;
+        const contact = rest.contact ?? earlier.contact;
+        found[known] = {
+            ...earlier, isInsulated: earlier.isInsulated || rest.isInsulated, isWetted: rest.isWetted ?? earlier.isWetted,
+            ...(anodeLeft === undefined ? {} : { anodeLeft }), ...(writtenRatio === undefined ? {} : { writtenRatio }), ...(contact ? { contact } : {}),
+        };
+        return;
     }
     const areaA = siOf(a, 'exposed-area');
     const areaB = siOf(b, 'exposed-area');
-    const anodeLeft = rest.anodeLeft ?? protectionOf(record, a, b);
+    const anodeLeft = rest.anodeLeft ?? protectionOf(record, a, b, isBonded === true);
     found.push({
         a, b, aMetal, bMetal, ...rest, isInsulated: rest.isInsulated || flagOf(a, 'insulated') === true || flagOf(b, 'insulated') === true,
         ...(areaA !== undefined && areaB !== undefined && areaB > 0 ? { areaRatioAToB: areaA / areaB } : {}), ...(anodeLeft === undefined ? {} : { anodeLeft }),
     });
 }
 
-/** What is left of an anode that is recorded as protecting either part. */
-function protectionOf(record: SurveyRecord, a: Component, b: Component): number | undefined {
+/** An anode is there to be eaten. */
+function isSacrificed(record: SurveyRecord, part: Component, metal: Material): boolean {
+    return isKind(record, part, 'anode') || metal.class === 'zinc-anode' || metal.class === 'magnesium-anode';
+}
+
+/** What is left of the best anode that is recorded as protecting either part, or that both are bonded to. */
+function protectionOf(record: SurveyRecord, a: Component, b: Component, isBonded: boolean): number | undefined {
+    const areBonded = isBonded || (flagOf(a, 'bonded') === true && flagOf(b, 'bonded') === true);
     const shares: number[] = [];
-    for (const anode of record.components.values()) {
-        if (isKind(record, anode, 'anode')) {
-            const protectsPart = anode.facts.get('protects')?.values.some(v => v.type === 'component' && (v.id === a.id || v.id === b.id)) ?? false;
-            const left = anodeShareLeft(anode);
-            if (protectsPart && left !== undefined) {
-                shares.push(left);
-            }
+    for (const anode of ofKind(record, 'anode')) {
+        const protectsPart = anode.facts.get('protects')?.values.some(v => v.type === 'component' && (v.id === a.id || v.id === b.id)) ?? false;
+        const left = anodeShareLeft(anode);
+        if (left !== undefined && (protectsPart || (areBonded && flagOf(anode, 'bonded') === true))) {
+            shares.push(left);
         }
     }
     return shares.length > 0 ? Math.max(...shares) : undefined;
 }
 
-/** Share left of an anode: as recorded, else by mass. */
+/** Share left of an anode: as recorded, else by mass, else by volume. */
 export function anodeShareLeft(anode: Component): number | undefined {
     const left = siOf(anode, 'left');
     if (left !== undefined) {
         return left;
     }
-    const original = siOf(anode, 'original-mass');
-    const present = siOf(anode, 'present-mass');
-    return original !== undefined && original > 0 && present !== undefined ? Math.min(1, present / original) : undefined;
+    const by = (original: number | undefined, present: number | undefined) => original === undefined || present === undefined ? undefined : shareLeft(original, present);
+    return by(siOf(anode, 'original-mass'), siOf(anode, 'present-mass')) ?? by(siOf(anode, 'original-volume'), siOf(anode, 'present-volume'));
 }

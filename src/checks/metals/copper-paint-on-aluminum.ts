@@ -1,8 +1,9 @@
 /** Copper in the paint of an aluminum hull or drive leg. */
-import { flagOf, materialOf, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { flagOf, isKind, materialOf, nameOf, siOf, wordOf, type Material, type SurveyRecord } from '../../record/model.js';
 import { defineCheck } from '../contract.js';
 
 const deepPitM = 0.001;
+const driveLegs = ['saildrive', 'outdrive', 'outboard', 'pod'] as const;
 
 export const copperPaintOnAluminum = defineCheck({
     id: 'copper-paint-on-aluminum',
@@ -10,10 +11,10 @@ export const copperPaintOnAluminum = defineCheck({
     severity: 'error',
     title: 'Copper paint on aluminum',
     why: 'Copper plates out of the paint and pits the metal.',
-    needs: ['hull shell, drive leg: metal or material, paint, barrier-coat'],
+    needs: ['hull shell, drive leg: paint; metal or material, of a hull shell else that of the vessel', 'barrier-coat and pit-depth, where they are known'],
     computes: 'A fault where copper antifouling lies on aluminum.',
     sources: [{ text: 'no copper paint on aluminum', provenance: 'practice' }],
-    limits: ['A recorded barrier coat lowers it to advice: it helps only while it is whole.'],
+    limits: ['Paint given as unknown is not judged.', 'A recorded barrier coat lowers it to advice: it helps only while it is whole.'],
     examples: [{
         name: 'drive leg',
         bad: 'saildrive SD1 { metal: aluminum  paint: copper-antifouling }\n',
@@ -22,12 +23,19 @@ export const copperPaintOnAluminum = defineCheck({
     }],
     silent: [
         { name: 'copper paint on fiberglass', text: 'hull-shell HS1 { material: grp  paint: copper-antifouling }\n' },
+        { name: 'copper-free paint on an aluminum hull', text: 'vessel "M" { hull-material: aluminum-5083 }\nhull-shell HS1 { paint: copper-free-antifouling }\n' },
         { name: 'paint not known', text: 'saildrive SD1 { metal: aluminum  paint: unknown }\n' },
     ],
     run(record, raise) {
         for (const part of record.components.values()) {
-            const metal = isPainted(record, part) ? materialOf(part) : undefined;
-            if (metal?.class !== 'aluminum' || wordOf(part, 'paint') !== 'copper-antifouling') {
+            if (wordOf(part, 'paint') !== 'copper-antifouling') {
+                continue;
+            }
+            const metal = materialOf(part) ?? (isKind(record, part, 'hull-shell') ? hullMaterial(record) : undefined);
+            if (!metal && driveLegs.some(kind => isKind(record, part, kind))) {
+                raise({ components: [part], at: part.idSpan, severity: 'hint', message: `${nameOf(part)} carries copper antifouling; record its metal to tell whether the copper eats it, as it does aluminum.` });
+            }
+            if (metal?.class !== 'aluminum') {
                 continue;
             }
             const hasBarrier = flagOf(part, 'barrier-coat') === true;
@@ -48,6 +56,7 @@ export const copperPaintOnAluminum = defineCheck({
     },
 });
 
-function isPainted(record: SurveyRecord, part: Component): boolean {
-    return record.vocabulary.kinds.get(part.kind)?.properties.has('paint') ?? false;
+function hullMaterial(record: SurveyRecord): Material | undefined {
+    const value = record.vessel?.facts.get('hull-material')?.values[0];
+    return value?.type === 'material' ? value.material : undefined;
 }

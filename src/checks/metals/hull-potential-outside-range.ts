@@ -18,7 +18,7 @@ export const hullPotentialOutsideRange = defineCheck({
     needs: ['hull potential: potential, cell, gear', 'own-potential, for the shift', 'vessel: water'],
     computes: 'The reading against silver chloride in sea water (other cells converted: E + V(cell) − V(silver chloride)) set against −750..−1000 mV for fiberglass with bronze gear, −900..−1050 with an aluminum drive, −900..−1100 aluminum, −800..−1050 steel, −550..−600 wood. Also a fault where the shift from the metal’s own potential is under 200 mV.',
     sources: [{ text: 'ranges and the 200 mV shift', standard: 'ABYC E-2', provenance: 'secondary' }, { text: 'silver chloride in sea water +0.25 V, zinc −0.78 V against hydrogen', provenance: 'memory' }],
-    limits: ['Ranges are for salt water; practice differs, fiberglass boats from −550 to −1100 mV are accepted by some.', 'In fresh or brackish water nothing is judged.'],
+    limits: ['Ranges are for salt water; practice differs, fiberglass boats from −550 to −1100 mV are accepted by some.', 'In fresh or brackish water nothing is judged; where the water is not recorded and the reading is out of range, it is asked for.', 'Rows of a table of readings are not judged: record the reading as a hull-potential.'],
     examples: [{
         name: 'wood driven too far',
         bad: 'vessel "M" { water: salt }\nhull-potential HP1 { potential: -820 mV  cell: silver-chloride  gear: wood }\n',
@@ -46,14 +46,18 @@ export const hullPotentialOutsideRange = defineCheck({
                 continue;
             }
             if (water !== undefined && water !== 'salt') {
-                continue;
+                continue; // The ranges are for salt water.
             }
             const electrode = cells[cell];
             const silver = electrode ? convertPotentialV(potential, electrode, 'silver-chloride-sea-water') : potential;
             const verdict = judgeHullPotential(silver, gear);
             const own = siOf(reading, 'own-potential');
             const shift = own === undefined ? undefined : own - potential;
-            if (verdict !== 'in-range') {
+            if (water === undefined) {
+                if (verdict !== 'in-range') {
+                    raise({ components: [reading], at: reading.facts.get('potential')?.span ?? reading.idSpan, severity: 'hint', message: `${nameOf(reading)} reads ${millivolts(potential)} mV; record the water of the vessel to tell whether that is in range: the ranges are for salt water.` });
+                }
+            } else if (verdict !== 'in-range') {
                 raise(problem(reading, silver, cell, gear, verdict));
             } else if (shift !== undefined && shift < leastShiftV - 1e-9) {
                 raise({

@@ -1,7 +1,8 @@
 /** Two metals far apart in the galvanic series that touch under water. */
-import { nameOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
-import { coupleStep, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
+import { nameOf, wordOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
+import { coupleStep, faultDifferenceV, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
+import { lies } from '../lies.js';
 import { touches, type Touch } from './contacts.js';
 
 export const metalsInContact = defineCheck({
@@ -11,22 +12,24 @@ export const metalsInContact = defineCheck({
     title: 'Metals far apart touch under water',
     why: 'The baser one is eaten, quickest when it is the small one.',
     needs: ['metal of both parts', 'a joint of a run, or a contact', 'wetted', 'area-ratio or exposed-area, anode-left, insulated, where they are known'],
-    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV without an anode of which 50 % or more is left. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one.',
+    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV with less than 50 % of the anode left; where nothing is recorded of an anode, it is asked for. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one.',
     sources: [
         { text: 'more than 200 mV apart needs protection', standard: 'ABYC E-2', provenance: 'secondary' },
         { text: 'attack goes inversely as the area of the baser part over that of the nobler', standard: 'MIL-STD-1250A', provenance: 'published' },
         { text: '400 mV and the steps by area', provenance: 'practice' },
     ],
-    limits: ['Potentials are of flowing sea water: in fresh water the order holds and the attack is slower.', 'Stainless steel is taken as passive; starved of oxygen it turns active, up to 0.35 V baser.', 'Paint and films are not counted.', 'A material without a published potential is not judged.'],
+    limits: [
+        'Potentials are of flowing sea water: in fresh water the order holds and the attack is slower.', 'Stainless steel is taken as passive; starved of oxygen it turns active, up to 0.35 V baser.', 'Paint and films are not counted.', 'A material without a published potential is not judged.',
+        'A joint behind a valve found shut is not taken as wetted; nor is a part only for lying below the waterline.', 'In a contact of more than two parts the first is taken to touch each of the others.', 'An anode that touches what it protects is left out: it is there to be eaten.'],
     examples: [{
-        name: 'bronze fitting on a steel one',
+        name: 'stainless fitting on a steel one',
         bad: `valve SV1 { metal: mild-steel }
-through-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }
+through-hull TH1 { size: 1 in  metal: stainless-316  below-waterline: 1 ft }
 sink S1
 run R1: TH1 -> SV1 -> S1
 `,
         fixed: `valve SV1 { metal: mild-steel }
-through-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }
+through-hull TH1 { size: 1 in  metal: stainless-316  below-waterline: 1 ft }
 sink S1
 run R1: TH1 -> { insulated: yes } SV1 -> S1
 `,
@@ -42,12 +45,26 @@ trim-tab TT1 { metal: stainless-316 }
 contact TT1, P1 { wetted: yes  insulated: yes }
 `,
         correction: 'Record the contact of TT1 and P1 as insulated',
+    }, {
+        name: 'stainless shaft in a bronze propeller, its anode spent',
+        bad: `shaft SH1 { metal: stainless-316 }
+propeller PR1 { metal: manganese-bronze }
+contact SH1, PR1 { wetted: yes  anode-left: 30 % }
+`,
+        fixed: `shaft SH1 { metal: stainless-316 }
+propeller PR1 { metal: manganese-bronze }
+contact SH1, PR1 { wetted: yes  anode-left: 100 % }
+`,
+        correction: 'Record the anode at SH1 and PR1 as renewed',
     }],
     silent: [
         { name: 'gunmetal and silicon bronze', text: 'valve SV1 { metal: gunmetal }\nthrough-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
         { name: 'bronze with nickel-copper', text: 'shaft SH1 { metal: nickel-copper }\npropeller PR1 { metal: gunmetal }\ncontact SH1, PR1 { wetted: yes }\n' },
         { name: 'dry', text: 'plate P1 { metal: aluminum-5083 }\ntrim-tab TT1 { metal: stainless-316 }\ncontact TT1, P1 { wetted: no }\n' },
         { name: 'stainless shaft in a bronze propeller with a good anode', text: 'shaft SH1 { metal: stainless-316 }\npropeller PR1 { metal: manganese-bronze }\ncontact SH1, PR1 { wetted: yes  anode-left: 70 % }\n' },
+        { name: 'an anode on its shaft', text: 'anode A1 { metal: zinc }\nshaft SH1 { metal: stainless-316 }\ncontact A1, SH1 { wetted: yes }\n' },
+        { name: 'insulated at one part', text: 'plate P1 { metal: aluminum-5083 }\ntrim-tab TT1 { metal: stainless-316  insulated: yes }\ncontact TT1, P1 { wetted: yes }\n' },
+        { name: 'fuel line', text: 'valve SV1 { metal: gunmetal }\nadapter AD1 { metal: aluminum }\nrun R1 { service: fuel-feed }: SV1 -> AD1\n' },
         { name: 'a hose between', text: 'valve SV1 { metal: gunmetal }\nhose H1 { bore: 25 mm }\nheat-exchanger HX1 { metal: aluminum }\nrun R1: SV1 -> H1 -> HX1\n' },
     ],
     run(record, raise) {
@@ -65,6 +82,8 @@ interface Couple {
     readonly base: Component;
     readonly nobleMetal: Material;
     readonly baseMetal: Material;
+    readonly nobleMid: number;
+    readonly baseMid: number;
     readonly differenceV: number;
     readonly areaRatio?: number;
 }
@@ -78,7 +97,16 @@ function coupleOf(touch: Touch): Couple | undefined {
     const ratio = touch.writtenRatio ?? (touch.areaRatioAToB === undefined ? undefined : aIsNoble ? touch.areaRatioAToB : 1 / touch.areaRatioAToB);
     return {
         noble: aIsNoble ? touch.a : touch.b, base: aIsNoble ? touch.b : touch.a, nobleMetal: aIsNoble ? aMetal : bMetal, baseMetal: aIsNoble ? bMetal : aMetal,
+        nobleMid: midV(aIsNoble ? aMetal.potentialV : bMetal.potentialV), baseMid: midV(aIsNoble ? bMetal.potentialV : aMetal.potentialV),
         differenceV: potentialDifferenceV(aMetal.potentialV, bMetal.potentialV), ...(ratio === undefined ? {} : { areaRatio: ratio }),
+    };
+}
+
+/** Asks for the fact that would decide. */
+function hint(touch: Touch, { noble, base, nobleMetal, baseMetal, differenceV }: Couple, ask: string): Raised {
+    return {
+        components: [base, noble], at: touch.at, severity: 'hint',
+        message: `${nameOf(base)} and ${nameOf(noble)} are of ${baseMetal.title.toLowerCase()} and ${nobleMetal.title.toLowerCase()}, ${millivolts(differenceV)} mV apart; ${ask} to tell whether the ${baseMetal.title.toLowerCase()} is at risk.`,
     };
 }
 
@@ -89,41 +117,43 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
     if (!couple || touch.isInsulated || touch.isWetted === false) {
         return undefined;
     }
-    const { noble, base, nobleMetal, baseMetal, differenceV, areaRatio } = couple;
+    const { noble, base, nobleMetal, baseMetal, nobleMid, baseMid, differenceV, areaRatio } = couple;
     const step = coupleStep({ differenceV, ...(areaRatio === undefined ? {} : { areaRatio }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: touch.anodeLeft }) });
     if (step === 0) {
         return undefined;
     }
-    const names = `${nobleMetal.title.toLowerCase()} and ${baseMetal.title.toLowerCase()}`;
     const place = touch.joint ? 'the joint' : 'the contact';
     if (touch.isWetted === undefined) {
-        return differenceV <= watchDifferenceV ? undefined : {
-            components: [base, noble], at: touch.at, severity: 'hint',
-            message: `${nameOf(base)} and ${nameOf(noble)} are of ${names}, ${millivolts(differenceV)} mV apart; record whether ${place} is wetted to tell whether the ${baseMetal.title.toLowerCase()} is at risk.`,
-        };
+        return differenceV <= watchDifferenceV ? undefined : hint(touch, couple, touch.joint && !touch.contact ? `record contains of ${touch.joint.run.id}, or wetted of the parts,` : 'record wetted');
+    }
+    // Between the two limits the anode decides, unless the step is due to the areas.
+    if (touch.anodeLeft === undefined && step === 1) {
+        return hint(touch, couple, touch.contact ? 'record anode-left' : 'record the anode that protects them, and what is left of it,');
     }
     const area = areaRatio === undefined ? '' : `, with ${areaRatio >= 1 ? `${Math.round(areaRatio * 10) / 10} times` : `${Math.round(areaRatio * 1000) / 10} % of`} its exposed area in the nobler part`;
+    const mids = `${millivolts(baseMid)} and ${millivolts(nobleMid)} mV`;
     const anode = touch.anodeLeft === undefined ? 'no anode is recorded' : `${Math.round(touch.anodeLeft * 100)} % of the anode is left`;
     const water = record.vessel?.facts.get('water')?.written;
     const waterText = water === 'fresh' ? ' (a sea-water figure; fresh water is slower)' : '';
     const title = `Record ${place} of ${touch.a.id} and ${touch.b.id} as insulated`;
     const corrections: Correction[] = [
         ...(touch.joint ? [{ kind: 'set-joint-fact', title, joint: touch.joint, property: 'insulated', value: 'yes' } as const] : []),
-        ...(touch.contact ? [{ kind: 'replace-text', title, ...insulated(touch) } as const] : []),
+        ...(touch.contact && !touch.joint ? [{ kind: 'replace-text', title, ...factAt(touch, 'insulated', 'yes') } as const] : []),
+        ...(touch.contact && step === 1 ? [{ kind: 'replace-text', title: `Record the anode at ${touch.a.id} and ${touch.b.id} as renewed`, ...factAt(touch, 'anode-left', '100 %') } as const] : []),
         { kind: 'set-fact', title: `Record ${base.id} as ${nobleMetal.title.toLowerCase()} like ${noble.id}`, component: base, property: base.facts.has('metal') ? 'metal' : 'material', value: nobleMetal.id },
     ];
     return {
         components: [base, noble], at: touch.at,
-        message: `${nameOf(base)}, ${baseMetal.title.toLowerCase()}, touches ${nameOf(noble)}, ${nobleMetal.title.toLowerCase()}, in water: ${millivolts(differenceV)} mV apart${area}; ${anode}${waterText}. The ${baseMetal.title.toLowerCase()} is eaten: insulate them, change one, or protect them.`,
+        message: `${nameOf(base)}, ${baseMetal.title.toLowerCase()}, touches ${nameOf(noble)}, ${nobleMetal.title.toLowerCase()}, in water: ${millivolts(differenceV)} mV apart (${mids})${area}; ${anode}${waterText}. The ${baseMetal.title.toLowerCase()} is eaten: insulate them, change one, or protect them.`,
         figures: {
-            difference: { value: millivolts(differenceV), unit: 'mV' }, noble: { value: millivolts(midV(nobleMetal.potentialV ?? { low: 0, high: 0 })), unit: 'mV' }, base: { value: millivolts(midV(baseMetal.potentialV ?? { low: 0, high: 0 })), unit: 'mV' },
+            difference: { value: millivolts(differenceV), unit: 'mV' }, noble: { value: millivolts(nobleMid), unit: 'mV' }, base: { value: millivolts(baseMid), unit: 'mV' },
             ...(areaRatio === undefined ? {} : { areaRatio: { value: Math.round(areaRatio * 100) / 100, unit: '' } }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: { value: Math.round(touch.anodeLeft * 100), unit: '%' } }),
         },
         related: [{ message: `${noble.id}, ${nobleMetal.title.toLowerCase()}`, span: noble.idSpan }, { message: `${base.id}, ${baseMetal.title.toLowerCase()}`, span: base.idSpan }],
         corrections,
         draft: {
             title: `${base.title ?? base.id} is at risk from ${noble.title ?? noble.id}`,
-            urgency: step === 2 && differenceV > 0.4 ? 'next-haul-out' : 'in-upkeep',
+            urgency: differenceV <= faultDifferenceV ? 'in-upkeep' : isWasted(base) && lies(record) !== 'afloat' ? 'before-launch' : 'next-haul-out',
             seen: `${base.title ?? 'The part'} (${base.id}), of {${base.id}.${base.facts.has('metal') ? 'metal' : 'material'}}, touches ${noble.title ?? 'the part'} (${noble.id}), of {${noble.id}.${noble.facts.has('metal') ? 'metal' : 'material'}}, in water; ${anode}.`,
             because: `The two lie about ${millivolts(differenceV)} mV apart in flowing sea water; the baser is eaten, the quicker the smaller it is.`,
             recommend: 'Separate the two with insulating bushes or a length of hose, change one of them, or protect them with an anode bonded to both.',
@@ -132,13 +162,16 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
     };
 }
 
-function insulated(touch: Touch): { span: Touch['at']; text: string } {
-    const fact = touch.contact?.facts.get('insulated');
+const isWasted = (part: Component): boolean => ['defective', 'failed'].includes(wordOf(part, 'condition') ?? '');
+
+/** The place and text of a fact of the contact, written or new. */
+function factAt(touch: Touch, property: 'insulated' | 'anode-left', value: string): { span: Touch['at']; text: string } {
+    const fact = touch.contact?.facts.get(property);
     if (fact) {
-        return { span: fact.span, text: 'yes' };
+        return { span: fact.span, text: value };
     }
-    const last = [...(touch.contact?.facts.values() ?? [])].at(-1);
-    // Wetted is recorded, or this would be a hint, so there is a fact to write after, unless it is recorded at the parts.
-    const end = last ? last.span.end : touch.at.end;
-    return { span: { ...touch.at, start: end, end }, text: last ? '  insulated: yes' : ' { insulated: yes }' };
+    const last = [...(touch.contact?.facts.values() ?? [])].reduce<Touch['at'] | undefined>((a, { span }) => a && a.end > span.end ? a : span, undefined);
+    const end = last?.end ?? touch.contact?.span.end ?? touch.at.end;
+    // A contact without facts is wetted by what is recorded at its parts, and has no braces yet.
+    return { span: { ...(touch.contact?.span ?? touch.at), start: end, end }, text: last ? `  ${property}: ${value}` : ` { ${property}: ${value} }` };
 }

@@ -10,7 +10,7 @@ export const cockpitDrainsSlow = defineCheck({
     title: 'Cockpit drains too slowly',
     why: 'A filled cockpit holds the stern down until it has drained.',
     needs: ['cockpit: sole-area, depth, drains, drain-bore', 'offshore, for the limit of time'],
-    computes: 't = 2 A (√h − √0.1) ÷ (C a √(2 g)), C 0.6, down to 0.1 m. A fault over 300 s where she is meant for offshore use, and where there is a single drain.',
+    computes: 't = 2 A (√h − √0.1) ÷ (C a √(2 g)), C 0.6, down to 0.1 m. A fault over 300 s where she is meant for offshore use, and where there is a single drain or none.',
     sources: [{ text: 'emptying of a tank through openings', provenance: 'computed' }, { text: 'limits of draining time', standard: 'ISO 11812', provenance: 'memory' }],
     limits: ['Drain hoses, gratings and water standing outside are neglected: real draining is slower.', 'The full tables of the standard are not applied.'],
     examples: [{
@@ -20,6 +20,7 @@ export const cockpitDrainsSlow = defineCheck({
     }],
     silent: [
         { name: 'inshore use', text: 'cockpit C1 { sole-area: 3 m2  depth: 450 mm  drains: 2  drain-bore: 25 mm  offshore: no }\n' },
+        { name: 'no deeper than what may remain', text: 'cockpit C1 { sole-area: 3 m2  depth: 100 mm  drains: 2  drain-bore: 25 mm  offshore: yes }\n' },
         { name: 'bore not recorded', text: 'cockpit C1 { sole-area: 3 m2  depth: 450 mm  drains: 2  offshore: yes }\n' },
     ],
     run(record, raise) {
@@ -31,22 +32,24 @@ export const cockpitDrainsSlow = defineCheck({
             const offshore = flagOf(cockpit, 'offshore');
             const seconds = drains && soleAreaM2 !== undefined && depthM !== undefined && boreM !== undefined
                 ? drainTimeS({ soleAreaM2, depthM, drainAreaM2: drains * Math.PI / 4 * boreM ** 2 }) : undefined;
+            const isFew = drains === 0 || drains === 1;
             const isSlow = seconds !== undefined && seconds > offshoreLimitS;
-            if (isSlow && offshore === undefined && drains !== 1) {
+            if (isSlow && offshore === undefined && !isFew) {
                 raise({ components: [cockpit], at: cockpit.idSpan, severity: 'hint', message: `${nameOf(cockpit)} drains in about ${Math.round(seconds)} s; record offshore to tell whether that is too long.` });
-            } else if ((isSlow && offshore === true) || drains === 1) {
+            } else if ((isSlow && offshore === true) || isFew) {
+                const has = drains === 0 ? 'no drain' : drains === 1 ? 'a single drain' : undefined;
                 const time = seconds === undefined ? '' : ` and drains from full to 100 mm (4 in) in about ${Math.round(seconds)} s`;
                 const over = isSlow && offshore === true ? `, over ${offshoreLimitS} s` : '';
                 raise({
-                    components: [cockpit], at: (drains === 1 ? cockpit.facts.get('drains') : cockpit.facts.get('drain-bore'))?.span ?? cockpit.idSpan,
-                    message: `${nameOf(cockpit)} has ${drains === 1 ? 'a single drain' : `${drains ?? 0} drains`}${time}${over}. A filled cockpit holds the stern down; fit more or larger drains.`,
+                    components: [cockpit], at: (isFew ? cockpit.facts.get('drains') : cockpit.facts.get('drain-bore'))?.span ?? cockpit.idSpan,
+                    message: `${nameOf(cockpit)} has ${has ?? `${drains ?? 0} drains`}${time}${over}. A filled cockpit holds the stern down; fit more or larger drains.`,
                     figures: seconds === undefined ? {} : { time: { value: Math.round(seconds), unit: 's' }, limit: { value: offshoreLimitS, unit: 's' } },
-                    corrections: offshore === true && drains !== 1 ? [{ kind: 'set-fact', title: 'Record that she is not meant for offshore use', component: cockpit, property: 'offshore', value: 'no' }]
+                    corrections: offshore === true && !isFew ? [{ kind: 'set-fact', title: 'Record that she is not meant for offshore use', component: cockpit, property: 'offshore', value: 'no' }]
                         : drains === 1 && !isSlow ? [{ kind: 'set-fact', title: 'Record two drains', component: cockpit, property: 'drains', value: '2' }] : [],
                     draft: {
                         title: 'Cockpit drains slowly', urgency: offshore === true ? 'before-departure' : 'in-upkeep',
-                        seen: `The cockpit has ${drains === 1 ? 'a single drain' : `{${cockpit.id}.drains} drains`}${cockpit.facts.has('drain-bore') ? ` of {${cockpit.id}.drain-bore} bore` : ''}${time}${over}, drain hoses neglected.`,
-                        because: 'A filled cockpit holds the stern down until it has drained, and a single drain is easily blocked.',
+                        seen: `The cockpit has ${has ?? `{${cockpit.id}.drains} drains`}${drains !== 0 && cockpit.facts.has('drain-bore') ? ` of {${cockpit.id}.drain-bore} bore` : ''}${time}${over}, drain hoses neglected.`,
+                        because: `A filled cockpit holds the stern down until it has drained${drains === 1 ? ', and a single drain is easily blocked' : ''}.`,
                         recommend: 'Fit more or larger drains, each with its own outlet.',
                         cites: [['ISO 11812']],
                     },

@@ -1,5 +1,5 @@
 /** A valve screwed on its through-hull with neither flange nor block to take a blow. */
-import { flagOf, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { flagOf, nameOf, siOf, wordOf, type Component } from '../../record/model.js';
 import { openingBoreM } from '../../record/computed.js';
 import { computedBoth } from '../fit/wording.js';
 import { defineCheck, type Raised } from '../contract.js';
@@ -19,7 +19,7 @@ export const valveNotFlanged = defineCheck({
     needs: ['valve: flanged, or pattern flanged-seacock; push-test', 'hull opening: below-waterline, backing, size or bore, hull-thickness'],
     computes: 'A fault where a valve below the waterline is recorded as not flanged, or stands on no backing block at a bore of 1 in and more or in a hull under 10 mm, and no push test of 500 lbf is recorded.',
     sources: [{ text: '500 lbf static for 30 s on the inboard end', standard: 'ABYC H-27', provenance: 'secondary' }, { text: 'block by bore and hull thickness', provenance: 'practice' }],
-    limits: ['Where neither flange nor backing is recorded, nothing is said.'],
+    limits: ['Where neither flange nor backing is recorded, nothing is said.', 'A valve screwed on an opening that is itself flanged and fastened to the hull counts as flanged.', 'A loose block counts as a block.'],
     examples: [{
         name: 'in-line valve without a flange',
         bad: `through-hull TH1 { size: 1-1/2 in  metal: gunmetal  below-waterline: 1 ft }
@@ -36,39 +36,44 @@ run R1: TH1 -> SV1 -> S1
     }],
     silent: [
         { name: 'stood the push test', text: 'through-hull TH1 { size: 1-1/2 in  below-waterline: 1 ft }\nvalve SV1 { pattern: ball-valve  flanged: no  push-test: 500 lbf }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
+        { name: 'on a flanged base', text: 'through-hull TH1 { size: 1-1/2 in  below-waterline: 1 ft  flange: yes  backing: bonded-block }\nvalve SV1 { pattern: ball-valve  flanged: no }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
         { name: 'above the waterline', text: 'through-hull TH1 { size: 1-1/2 in  above-waterline: 1 ft }\nvalve SV1 { pattern: ball-valve  flanged: no }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
         { name: 'small bore on thick hull', text: 'through-hull TH1 { size: 3/4 in  below-waterline: 1 ft  backing: none  hull-thickness: 20 mm }\nvalve SV1 { pattern: ball-valve  flanged: yes }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
     ],
     run(record, raise) {
+        const seen = new Set<Component>();
         for (const opening of plumbedOpenings(record)) {
             if (depthM(opening) === undefined) {
                 continue;
             }
             for (const path of pathsFrom(record, opening)) {
                 const { valve } = path;
-                if (!valve || path.isClosed || (siOf(valve, 'push-test') ?? 0) >= pushN - 1) {
+                if (!valve || path.isClosed || seen.has(valve) || (siOf(valve, 'push-test') ?? 0) >= pushN - 1) {
                     continue;
                 }
-                const isFlanged = wordOf(valve, 'pattern') === 'flanged-seacock' || flagOf(valve, 'flanged') === true || flagOf(opening, 'flange') === true;
-                if (flagOf(valve, 'flanged') === false && wordOf(valve, 'pattern') !== 'flanged-seacock') {
-                    raise(problem(record, opening, valve, 'flange'));
-                } else if (wordOf(opening, 'backing') === 'none' && (isLarge(opening) || isThin(opening))) {
-                    raise(problem(record, opening, valve, isFlanged ? 'block' : 'flange'));
+                seen.add(valve);
+                if (flagOf(valve, 'flanged') === false && wordOf(valve, 'pattern') !== 'flanged-seacock' && flagOf(opening, 'flange') !== true) {
+                    raise(problem(opening, valve, 'flange'));
+                } else if (wordOf(opening, 'backing') === 'none') {
+                    const bore = openingBoreM(opening);
+                    const thickness = siOf(opening, 'hull-thickness');
+                    if ((bore ?? 0) >= largeBoreM - 1e-6 || (thickness ?? thinHullM) < thinHullM - 1e-6) {
+                        raise(problem(opening, valve, 'block'));
+                    } else if (bore === undefined || thickness === undefined) {
+                        raise({ components: [valve, opening], at: opening.facts.get('backing')?.span ?? opening.idSpan, severity: 'hint', message: `${nameOf(valve)} stands at ${opening.id} on no backing block; record ${bore === undefined ? 'size' : 'hull-thickness'} of ${opening.id} to tell whether one is wanted.` });
+                    }
                 }
             }
         }
     },
 });
 
-const isLarge = (opening: Component): boolean => (openingBoreM(opening) ?? 0) >= largeBoreM - 1e-6;
-const isThin = (opening: Component): boolean => (siOf(opening, 'hull-thickness') ?? 1) < thinHullM - 1e-6;
-
-function problem(_record: SurveyRecord, opening: Component, valve: Component, lacks: 'flange' | 'block'): Raised {
+function problem(opening: Component, valve: Component, lacks: 'flange' | 'block'): Raised {
     const what = lacks === 'flange' ? `hangs on ${opening.id} by its thread, with no flange` : `stands at ${opening.id} on no backing block`;
     return {
         components: [valve, opening],
-        at: valve.facts.get('flanged')?.span ?? opening.facts.get('backing')?.span ?? valve.idSpan,
-        message: `${nameOf(valve)}, ${depthText(opening)}, ${what}. Such a valve should stand ${computedBoth(pushN, 'force')} sideways for 30 s and still stop water; fit a flanged seacock on a bonded block, or record its push test.`,
+        at: (lacks === 'flange' ? valve.facts.get('flanged') : opening.facts.get('backing'))?.span ?? valve.idSpan,
+        message: `${nameOf(valve)}, ${depthText(opening)}, ${what}. Such a valve should stand ${computedBoth(pushN, 'force')} sideways for 30 s and still stop water; ${lacks === 'flange' ? 'fit a flanged seacock on a bonded block' : 'bed it on a bonded block'}, or record its push test.`,
         figures: { required: { value: pushN, unit: 'N' } },
         corrections: [
             ...(lacks === 'flange' ? [{ kind: 'set-fact', title: `Record ${valve.id} as flanged`, component: valve, property: 'flanged', value: 'yes' } as const]
@@ -79,8 +84,8 @@ function problem(_record: SurveyRecord, opening: Component, valve: Component, la
             title: `${valve.title ?? valve.id} ${lacks === 'flange' ? 'has no flange' : 'has no backing block'}`,
             urgency: 'next-haul-out',
             seen: `${valve.title ?? 'The valve'} (${valve.id}) ${what}.`,
-            because: 'A valve that hangs on a thread may break off when it is stepped on or struck; the assembly should stand 500 lbf (2224 N) for 30 s.',
-            recommend: 'Fit a flanged seacock on a bonded block.',
+            because: 'A valve that the hull does not carry may break off when it is stepped on or struck; the assembly should stand 500 lbf (2224 N) for 30 s.',
+            recommend: lacks === 'flange' ? 'Fit a flanged seacock on a bonded block.' : 'Bed the valve on a block bonded to the hull and fasten its flange through it.',
             cites: [['ABYC H-27']],
         },
     };

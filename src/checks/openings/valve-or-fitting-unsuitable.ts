@@ -2,7 +2,8 @@
 import { flagOf, isKind, materialOf, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
-import { admits, depthM, inflowOf, pathsFrom, plumbedOpenings, type Path } from './paths.js';
+import { both } from '../fit/wording.js';
+import { admits, depthM, depthText, inflowInProse, inflowOf, pathsFrom, plumbedOpenings, type Path } from './paths.js';
 
 /** Plastic this near above the waterline is judged as below it, m (practice). */
 const nearM = 0.3;
@@ -16,15 +17,15 @@ export const valveOrFittingUnsuitable = defineCheck({
     severity: 'error',
     title: 'Valve or fitting is unsuitable below the waterline',
     why: 'A gate valve does not show whether it is shut and jams on grit; cast iron cracks; unreinforced plastic goes brittle.',
-    needs: ['valve: pattern, material or metal, listed', 'hull opening: below-waterline or above-waterline, material', 'its run'],
-    computes: 'A fault for a gate or globe valve in a run from an opening below the waterline, for cast iron there, and for unreinforced plastic there or up to 300 mm above, unless it is listed reinforced nylon.',
+    needs: ['valve: pattern, material or metal, listed', 'hull opening: below-waterline or above-waterline, material', 'its run', 'cracked, spins, leaks or weeps, for the urgency'],
+    computes: 'A fault for a gate or globe valve in a run from an opening below the waterline, for cast iron there, and for unreinforced plastic there or up to 300 mm above, unless it is listed reinforced nylon. Materials are judged of the opening, the valves, and the fittings between the opening and its first valve.',
     sources: [
         { text: 'valve whose handle shows open and shut; gate valves do not qualify', standard: 'ABYC H-27', provenance: 'secondary' },
         { text: 'seacocks and hull fittings', standard: 'ISO 9093', provenance: 'memory' },
         { text: 'no cast iron, on inspected vessels', standard: '46 CFR 171.119', provenance: 'published' },
         { text: '300 mm above the waterline', provenance: 'practice' },
     ],
-    limits: ['Brass is judged by brass-below-waterline.', 'A pattern or material that is not recorded is not judged.'],
+    limits: ['Brass is judged by brass-below-waterline.', 'A pattern or material that is not recorded is not judged.', 'Fittings behind the first valve are not judged: the valve can shut them off.', 'Reinforced plastic is taken as suitable, whether or not a listing mark was seen.'],
     examples: [{
         name: 'gate valve on an opening below the waterline',
         bad: `through-hull TH1 "Deck wash" { size: 3/4 in  metal: gunmetal  below-waterline: 10 in }
@@ -48,18 +49,20 @@ run R1: TH1 -> SV1 -> P1
         { name: 'gate valve in a run above the waterline', text: 'through-hull TH1 { size: 1 in  above-waterline: 2 ft }\nvalve SV1 { pattern: gate-valve }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
         { name: 'listed reinforced nylon', text: 'through-hull TH1 { size: 1 in  material: reinforced-nylon  below-waterline: 1 ft }\nvalve SV1 { pattern: ball-valve  material: nylon  listed: yes }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
         { name: 'plastic well above the waterline', text: 'through-hull TH1 { size: 1 in  material: nylon  above-waterline: 400 mm }\n' },
+        { name: 'plastic fitting behind the seacock', text: 'through-hull TH1 { size: 1 in  below-waterline: 1 ft }\nseacock SC1 { pattern: flanged-seacock }\nelbow E1 { material: nylon }\nsink S1\nrun R1: TH1 -> SC1 -> E1 -> S1\n' },
         { name: 'gate valve behind a blank', text: 'through-hull TH1 { size: 1 in  below-waterline: 1 ft  closure: glassed-over }\nvalve SV1 { pattern: gate-valve }\nrun R1: TH1 -> SV1\n' },
     ],
     run(record, raise) {
+        const seen = new Set<Component>();
         for (const opening of plumbedOpenings(record)) {
             for (const path of pathsFrom(record, opening)) {
                 if (path.isClosed && !path.isCapped) {
                     continue;
                 }
-                const parts = [opening, ...(path.run?.components.filter(c => isKind(record, c, 'valve')) ?? [])];
-                for (const part of parts) {
-                    const fault = faultOf(record, part, opening);
+                for (const part of partsOf(record, path)) {
+                    const fault = seen.has(part) ? undefined : faultOf(record, part, opening);
                     if (fault) {
+                        seen.add(part); // An opening that feeds several runs is told once.
                         raise(problem(record, path, part, fault));
                     }
                 }
@@ -67,6 +70,13 @@ run R1: TH1 -> SV1 -> P1
         }
     },
 });
+
+/** The opening, its valves, and the fittings that no valve can shut off from the sea. */
+function partsOf(record: SurveyRecord, { opening, run, valve }: Path): Component[] {
+    const components = run?.components ?? [];
+    const first = valve ? components.indexOf(valve) : -1;
+    return [opening, ...components.filter((c, index) => c !== opening && (isKind(record, c, 'valve') || (index < first && isKind(record, c, 'fitting'))))];
+}
 
 function faultOf(record: SurveyRecord, part: Component, opening: Component): Fault | undefined {
     const isBelow = depthM(opening) !== undefined;
@@ -90,7 +100,9 @@ function problem(record: SurveyRecord, path: Path, part: Component, fault: Fault
     const inflow = inflowOf(record, path);
     const isOpening = part === opening;
     const depth = siOf(opening, 'below-waterline');
-    const place = depth !== undefined && depth > 0 ? `on ${isOpening ? 'an opening' : nameOf(opening)} below the waterline` : 'near the waterline';
+    const above = opening.facts.get('above-waterline')?.values[0];
+    const height = depth !== undefined && depth > 0 ? depthText(opening) : above?.type === 'quantity' ? `${both(above)} above the waterline` : 'near the waterline';
+    const place = isOpening ? height : `on ${nameOf(opening)}, ${height}`;
     const texts: Readonly<Record<Fault, { readonly what: string; readonly why: string }>> = {
         gate: { what: 'is a gate valve', why: 'it does not show whether it is shut, and grit keeps it from closing' },
         globe: { what: 'is a globe valve', why: 'it does not show whether it is shut, and takes many turns' },
@@ -106,20 +118,30 @@ function problem(record: SurveyRecord, path: Path, part: Component, fault: Fault
             ? [{ kind: 'set-fact', title: `Record ${part.id} as glass-reinforced nylon`, component: part, property, value: 'reinforced-nylon' },
                 ...(isKind(record, part, 'valve') ? [{ kind: 'set-fact', title: `Record ${part.id} as listed for use below the waterline`, component: part, property: 'listed', value: 'yes' } as const] : [])]
             : [{ kind: 'set-fact', title: `Record ${part.id} as gunmetal`, component: part, property, value: 'gunmetal' }];
-    const isCracked = wordOf(part, 'condition') === 'failed' || wordOf(part, 'works') === 'seized' || flagOf(part, 'weeps') === true;
+    const worse = worseOf(part);
+    const remedy = fault === 'gate' || fault === 'globe' || isKind(record, part, 'valve')
+        ? 'Renew it with a flanged quarter-turn seacock of bronze or a resistant alloy' : 'Renew it in bronze, a resistant alloy or listed reinforced nylon';
     return {
         components: isOpening ? [part] : [part, opening],
         at: part.facts.get(fault === 'gate' || fault === 'globe' ? 'pattern' : property)?.span ?? part.idSpan,
-        message: `${nameOf(part)} ${what} ${place}: ${why}.${admits(record, path, 'If its hose fails, the opening')} Renew it with a flanged quarter-turn seacock of bronze or a resistant alloy.`,
+        message: `${nameOf(part)} ${what}${isOpening ? ', ' : ' '}${place}${worse ? `, and ${worse.text}` : ''}: ${why}.${admits(record, path, 'If its hose fails, the opening')} ${remedy}.`,
         figures: inflow?.figures ?? {},
         corrections,
         draft: {
             title: `${part.title ?? part.id} ${what}`,
-            urgency: isCracked ? floodCritical(record) : 'next-haul-out',
-            seen: `${part.title ?? 'The part'} (${part.id}) ${what}${isOpening ? '' : `, on ${opening.id}`}${depth !== undefined && depth > 0 ? `, {${opening.id}.below-waterline} below the waterline` : ''}.`,
-            because: `${why.charAt(0).toUpperCase()}${why.slice(1)}.${inflow ? ` If its hose fails, the opening admits ${inflow.text}.` : ''}`,
-            recommend: 'Renew it with a flanged quarter-turn seacock of bronze or a resistant alloy, on a bonded block.',
+            urgency: worse ? floodCritical(record) : 'next-haul-out',
+            seen: `${part.title ?? 'The part'} (${part.id}) ${what}${isOpening ? '' : `, on ${opening.id}`}${depth !== undefined && depth > 0 ? `, {${opening.id}.below-waterline} below the waterline` : above ? `, {${opening.id}.above-waterline} above the waterline` : ''}${worse ? `; ${worse.text}` : ''}.`,
+            because: `${why.charAt(0).toUpperCase()}${why.slice(1)}.${inflow ? ` If its hose fails, the opening admits ${inflowInProse(record, path, inflow)}.` : ''}`,
+            recommend: `${remedy}${remedy.includes('seacock') ? ', on a bonded block' : ''}.`,
             cites: [['ABYC H-27']],
         },
     };
+}
+
+/** What is recorded of the part that makes it a danger now. */
+function worseOf(part: Component): { readonly text: string } | undefined {
+    const isFailed = wordOf(part, 'condition') === 'failed';
+    return flagOf(part, 'cracked') === true ? { text: 'it is cracked' }
+        : flagOf(part, 'spins') === true ? { text: 'its stem spins' }
+            : flagOf(part, 'leaks') === true || flagOf(part, 'weeps') === true ? { text: 'it weeps' } : isFailed ? { text: 'it has failed' } : undefined;
 }

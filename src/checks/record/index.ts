@@ -1,3 +1,5 @@
+/** Checks of the record itself: its findings. */
 import type { Check } from '../contract.js';
+import { findingIncomplete } from './finding-incomplete.js';
 
-export const recordChecks: readonly Check[] = [];
+export const recordChecks: readonly Check[] = [findingIncomplete];
