@@ -127,7 +127,7 @@ export function otherSystem(figure: Figure): string | undefined {
     }
     // A length keeps to millimeters or meters as it keeps to inches or feet, and to mils or microns as it is written in them.
     const options = figure.dimension !== 'length' ? {} : {
-        longFromM: unit.name === 'in' || unit.name === 'mm' ? 2 : unit.name === 'ft' ? 0.3 : 1,
+        longFromM: unit.name === 'in' || unit.name === 'mm' ? 2 : 1,
         fineBelowM: unit.name === 'mil' || unit.name === 'micron' ? 0.002 : 0.00005,
     };
     const write = (si: number): string => formatQuantity(si, figure.dimension, system, options);

@@ -12,6 +12,10 @@ export type HullNumber =
 
 const century = (two: number): number => two >= 72 ? 1900 + two : 2000 + two;
 
+/** The two older forms ran from November 1972 to July 1984, the end of model year 1984; a year more is let pass (published; the leeway chosen). */
+const lastOldYear = 1984;
+const lastOldModelYear = 1985;
+
 /** The twelve characters: prefix, blanks and hyphens left out. */
 export function bareHullNumber(written: string): string {
     return written.toUpperCase().replace(/^\s*[A-Z]{2}-(?=\S)/, '').replace(/[\s-]/g, '');
@@ -51,11 +55,18 @@ export function decodeHullNumber(written: string): HullNumber {
         // A is August of the year before the model year, L its July.
         const order = (model[2] ?? 'A').charCodeAt(0) - 65;
         const modelYear = century(Number(model[1]));
+        if (modelYear > lastOldModelYear) {
+            return { ok: false, problem: 'date', detail: `its last four, ${date}, are in a form that ended with July 1984` };
+        }
         return { ...base, form: 'model-year', month: (order + 7) % 12 + 1, builtYear: order < 5 ? modelYear - 1 : modelYear, modelYear };
     }
     const straight = /^(0[1-9]|1[0-2])(\d\d)$/.exec(date);
     if (straight) {
-        return { ...base, form: 'straight-year', month: Number(straight[1]), builtYear: century(Number(straight[2])) };
+        const builtYear = century(Number(straight[2]));
+        if (builtYear > lastOldYear) {
+            return { ok: false, problem: 'date', detail: `its last four, ${date}, are in a form that ended with July 1984` };
+        }
+        return { ...base, form: 'straight-year', month: Number(straight[1]), builtYear };
     }
     return { ok: false, problem: 'date', detail: `its last four, ${date}, are a date in none of the published forms` };
 }

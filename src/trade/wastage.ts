@@ -14,8 +14,8 @@ export function wastageShare(originalM: number, gaugedM: number): number | undef
 
 /** Local wastage past which plate is renewed. */
 export const renewShare = 0.25;
-/** The same for lightly built craft. */
-export const renewLightShare = 0.15;
+/** The bound of the same circular for lightly built craft; renewal is planned from here. */
+export const lightCraftShare = 0.15;
 /** Average over a belt past which it is renewed (from memory). */
 export const renewBeltShare = 0.2;
 /** From here plate is watched (practice). */
@@ -30,5 +30,5 @@ export type WastageStep = 'sound' | 'watch' | 'plan' | 'renew';
 /** What a share lost asks for: watch from 10 %, plan from 20 % (light craft from 15 %), renew over 25 %. */
 export function wastageStep(share: number, isLightlyBuilt = false): WastageStep {
     const slack = 1e-9;
-    return share > renewShare + slack ? 'renew' : share >= (isLightlyBuilt ? renewLightShare : renewBeltShare) - slack ? 'plan' : share >= watchShare - slack ? 'watch' : 'sound';
+    return share > renewShare + slack ? 'renew' : share >= (isLightlyBuilt ? lightCraftShare : renewBeltShare) - slack ? 'plan' : share >= watchShare - slack ? 'watch' : 'sound';
 }

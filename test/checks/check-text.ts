@@ -4,7 +4,8 @@
  */
 import type { Analysis } from '../../src/checks/analyse.js';
 import type { Check, Correction, Problem } from '../../src/checks/contract.js';
-import { analyseText as analyse } from '../../src/checks/survey.js';
+import { analyseText as analyse, parseTexts } from '../../src/checks/survey.js';
+import { Writer } from '../../src/editor/edits.js';
 import type { Span } from '../../src/record/model.js';
 
 const uri = 'memory:/survey.survey';
@@ -57,80 +58,10 @@ export function corrected(text: string, check: Check | string, title: string): s
     return applyCorrection(text, correction);
 }
 
-interface Edit {
-    readonly start: number;
-    readonly end: number;
-    readonly text: string;
-}
-
 function applyCorrection(text: string, correction: Correction): string {
-    const edits = editsOf(text, correction).sort((a, b) => b.start - a.start);
-    return edits.reduce((done, edit) => done.slice(0, edit.start) + edit.text + done.slice(edit.end), text);
-}
-
-function editsOf(text: string, correction: Correction): Edit[] {
-    switch (correction.kind) {
-        case 'set-fact': {
-            const { component, property, value } = correction;
-            return [setFact(text, component.span, component.facts.get(property)?.span, property, value)];
-        }
-        case 'set-joint-fact': {
-            const { joint, property, value } = correction;
-            const written = joint.facts.get(property)?.span;
-            if (written) {
-                return [{ ...written, text: value }];
-            }
-            const arrow = joint.span.start + 2;
-            const brace = /^\s*\{/.exec(text.slice(arrow, joint.span.end));
-            return brace ? [insert(arrow + brace[0].length, ` ${property}: ${value} `)] : [insert(arrow, ` { ${property}: ${value} }`)];
-        }
-        case 'insert-in-run': {
-            const { joint, componentKind, idStem, facts } = correction;
-            const id = freeId(text, idStem);
-            return [insert(joint.from.span.end, `\n${declaration(componentKind, id, facts)}`), insert(joint.span.start, `-> ${id} `)];
-        }
-        case 'end-run': {
-            const { run, end } = correction;
-            const written = /(?:open|capped|blanked)\s*$/.exec(text.slice(run.span.start, run.span.end));
-            return written ? [{ start: run.span.start + written.index, end: run.span.end, text: end }] : [insert(run.span.end, ` -> ${end}`)];
-        }
-        case 'set-vessel-fact': {
-            const { property, value } = correction;
-            const vessel = analyseText(text).record.vessel;
-            return vessel ? [setFact(text, vessel.span, vessel.facts.get(property)?.span, property, value)] : [insert(0, `vessel "" { ${property}: ${value} }\n`)];
-        }
-        case 'declare': {
-            const { beside, componentKind, idStem, facts } = correction;
-            return [insert(beside.span.end, `\n${declaration(componentKind, freeId(text, idStem), facts)}`)];
-        }
-        case 'replace-text':
-            return [{ start: correction.span.start, end: correction.span.end, text: correction.text }];
-    }
-}
-
-function insert(at: number, text: string): Edit {
-    return { start: at, end: at, text };
-}
-
-/** Replaces a written value, or adds the fact at the end of the block. */
-function setFact(text: string, block: Span, written: Span | undefined, property: string, value: string): Edit {
-    if (written) {
-        return { start: written.start, end: written.end, text: value };
-    }
-    const hasBlock = text.slice(block.start, block.end).endsWith('}');
-    return hasBlock ? insert(block.end - 1, ` ${property}: ${value} `) : insert(block.end, ` { ${property}: ${value} }`);
-}
-
-function freeId(text: string, stem: string): string {
-    let number = 1;
-    while (new RegExp(`\\b${stem}${number}\\b`).test(text)) {
-        number++;
-    }
-    return `${stem}${number}`;
-}
-
-function declaration(kind: string, id: string, facts: readonly (readonly [string, string])[]): string {
-    return `${kind} ${id} { ${facts.map(([property, value]) => `${property}: ${value}`).join('  ')} }`;
+    const files = new Map([...parseTexts(new Map([[uri, text]]))].map(([at, { file }]) => [at, file]));
+    const edits = new Writer(analyseText(text).record, files).correct(correction);
+    return [...edits].sort((x, y) => y.start - x.start).reduce((done, edit) => done.slice(0, edit.start) + edit.text + done.slice(edit.end), text);
 }
 
 /** A line for each problem a check raises: severity and the ids concerned, the one at fault first. */

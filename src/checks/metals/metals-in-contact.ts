@@ -1,5 +1,6 @@
 /** Two metals far apart in the galvanic series that touch under water. */
 import { nameOf, wordOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
+import { significant } from '../../quantities/index.js';
 import { coupleStep, faultDifferenceV, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { lies } from '../lies.js';
@@ -130,7 +131,7 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
     if (touch.anodeLeft === undefined && step === 1) {
         return hint(touch, couple, touch.contact ? 'record anode-left' : 'record the anode that protects them, and what is left of it,');
     }
-    const area = areaRatio === undefined ? '' : `, with ${areaRatio >= 1 ? `${Math.round(areaRatio * 10) / 10} times` : `${Math.round(areaRatio * 1000) / 10} % of`} its exposed area in the nobler part`;
+    const area = areaRatio === undefined ? '' : `, the nobler part exposing ${significant(areaRatio, 2)} times its area`;
     const mids = `${millivolts(baseMid)} and ${millivolts(nobleMid)} mV`;
     const anode = touch.anodeLeft === undefined ? 'no anode is recorded' : `${Math.round(touch.anodeLeft * 100)} % of the anode is left`;
     const water = record.vessel?.facts.get('water')?.written;
