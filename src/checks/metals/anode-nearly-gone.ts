@@ -50,7 +50,7 @@ export const anodeNearlyGone = defineCheck({
             const urgency = lies(record) === 'ashore' ? 'before-launch' : 'next-haul-out';
             if (left < renewAt - 1e-9) {
                 raise(problem(anode, left, `${percent(left)} of it is left, under ${percent(renewAt)}`, urgency));
-            } else if (then !== undefined && then < leastAtHaulOut) {
+            } else if (then !== undefined && then < leastAtHaulOut - 1e-9) {
                 raise(problem(anode, left, `${percent(left)} is left after ${Math.round(months ?? 0)} months; at that rate about ${percent(then)} will be left at the next haul-out in ${ahead ?? 0} months`, urgency));
             } else if (left > 0.995 && months !== undefined && months >= 12) {
                 raise({
@@ -70,8 +70,9 @@ export const anodeNearlyGone = defineCheck({
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
+/** To a tenth of a month, so that a calendar year counts as twelve. */
 function monthsBetween(from: DateFigure, to: DateFigure): number {
-    return yearsBetween(from, to) * 12;
+    return Math.round(yearsBetween(from, to) * 120) / 10;
 }
 
 function problem(anode: Component, left: number, what: string, urgency: 'before-launch' | 'next-haul-out'): Raised {

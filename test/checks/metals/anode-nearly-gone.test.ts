@@ -41,7 +41,7 @@ describe('how long it lasts', () => {
 
 describe('nothing gone', () => {
     it.each([
-        ['after 13 months', 'left: 100 %  fitted: 2025-09-06', ['warning A1']], ['after 11 months', 'left: 100 %  fitted: 2025-11-06', []],
+        ['after 13 months', 'left: 100 %  fitted: 2025-09-06', ['warning A1']], ['after a year to the day', 'left: 100 %  fitted: 2025-10-06', ['warning A1']], ['after 11 months', 'left: 100 %  fitted: 2025-11-06', []],
         ['99 % after 13 months', 'left: 99 %  fitted: 2025-09-06', []], ['date not recorded', 'left: 100 %', []],
     ] as const)('%s', (_, facts, expected) => {
         expect(summary(id, anode(facts, on('2026-10-06')))).toEqual(expected);
