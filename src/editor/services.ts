@@ -1,7 +1,7 @@
 /** The language server's services: Langium's, with Garboard's own workspace rules and features. */
 import {
     DefaultDocumentBuilder, DefaultIndexManager, inject,
-    type LangiumDocument, type LangiumSharedCoreServices, type Module, URI,
+    type FileSystemProvider, type LangiumDocument, type LangiumSharedCoreServices, type Module, URI,
 } from 'langium';
 import {
     createDefaultModule, createDefaultSharedModule, DefaultDocumentUpdateHandler, type DefaultSharedModuleContext, type LangiumServices,
@@ -64,13 +64,21 @@ class SurveyIndexManager extends DefaultIndexManager {
 }
 
 class SurveyUpdateHandler extends DefaultDocumentUpdateHandler {
+    private readonly files: FileSystemProvider;
+
+    constructor(services: LangiumSharedServices) {
+        super(services);
+        this.files = services.workspace.FileSystemProvider;
+    }
+
     protected override getWatchers(): FileSystemWatcher[] {
         return [{ globPattern: '**/*.survey' }];
     }
 
-    /** Text closed without saving is forgotten: the file on disk counts again. */
+    /** Text closed without saving is forgotten: the file on disk counts again, or none where it was never saved. */
     didCloseDocument(event: TextDocumentChangeEvent<TextDocument>): void {
-        this.fireDocumentUpdate([URI.parse(event.document.uri)], []);
+        const uri = URI.parse(event.document.uri);
+        this.files.exists(uri).then(exists => exists ? this.fireDocumentUpdate([uri], []) : this.fireDocumentUpdate([], [uri]), () => this.fireDocumentUpdate([], [uri]));
     }
 }
 

@@ -23,6 +23,15 @@ export class SurveyDocumentFactory extends DefaultLangiumDocumentFactory {
         }
     }
 
+    /** A file that has gone, or cannot be read, is empty: what it held is missed where it is used. */
+    protected override async getUpdatedText(...args: Parameters<DefaultLangiumDocumentFactory['getUpdatedText']>): Promise<string> {
+        try {
+            return await super.getUpdatedText(...args);
+        } catch {
+            return '';
+        }
+    }
+
     protected override parseAsync<T extends AstNode>(uri: LangiumDocument['uri'], text: string, token: Cancellation.CancellationToken): Promise<ParseResult<T>> {
         const { pending } = this;
         if (pending && pending.uri === uri.toString()) {

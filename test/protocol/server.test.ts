@@ -130,6 +130,29 @@ describe('the server over stdio', () => {
         expect(fitProblem(await client.diagnostics(uri, fitProblem))).toBe(true);
     });
 
+    it('outlives a survey that was never saved, and one that is deleted under it', async () => {
+        const unsaved = pathToFileURL(join(folder, 'never-saved.survey')).href;
+        for (const address of ['untitled:Untitled-1', unsaved]) {
+            await client.open(address, unfit);
+            expect(fitProblem(await client.diagnostics(address, fitProblem))).toBe(true);
+            await client.close(address);
+        }
+        await client.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: unsaved, type: 1 }, { uri: unsaved, type: 3 }, { uri: unsaved, type: 2 }] });
+        await client.open(uri, unfit);
+        expect(fitProblem(await client.diagnostics(uri, fitProblem))).toBe(true);
+        expect(client.isAlive).toBe(true);
+    });
+
+    it('offers a kind while it is being typed, at once after the keystroke', async () => {
+        await client.open(uri, unfit);
+        await client.diagnostics(uri, fitProblem);
+        const typed = unfit.replace('    sink S1', '    seac\n    sink S1');
+        const line = typed.split('\n').findIndex(l => l.endsWith('seac'));
+        await client.change(uri, typed);
+        const list = await client.request<{ items: { label: string }[] } | { label: string }[]>('textDocument/completion', { textDocument: { uri }, position: { line, character: 8 }, context: { triggerKind: 1 } });
+        expect(('items' in list ? list.items : list).map(item => item.label)).toContain('seacock');
+    });
+
     it('draws the report and explains a check', async () => {
         await client.open(uri, unfit);
         await client.diagnostics(uri, fitProblem);
