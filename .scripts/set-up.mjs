@@ -25,9 +25,9 @@ export function ensureDependencies() {
     if (existsSync(marker) && statSync(marker).mtimeMs >= statSync(lock).mtimeMs) {
         return;
     }
-    console.log('Installing dependencies (once) …');
+    console.error('Installing dependencies (once) …');
     // Some test tools fetch things in their install scripts; none of them is needed here.
-    if (run('npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error']) !== 0) {
+    if (run('npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error'], { stdio: ['ignore', 2, 2] }) !== 0) {
         console.error('npm ci failed; the lines above say why.');
         process.exit(2);
     }
@@ -43,7 +43,7 @@ export async function ensureBuilt() {
     if (existsSync(built) && statSync(built).mtimeMs > Math.max(newest('src'), newest('grammar'))) {
         return;
     }
-    console.log('Building …');
+    console.error('Building …');
     const { buildAll } = await import('./build.mjs');
     await buildAll();
 }

@@ -44,7 +44,7 @@ export const anodeMetalForWater = defineCheck({
             if (cls === 'zinc-anode' && water === 'fresh') {
                 raise(problem(record, anode, 'zinc in fresh water skins over and stops protecting', 'magnesium', 'in-upkeep'));
             } else if (cls === 'magnesium-anode' && (water === 'salt' || water === 'brackish')) {
-                raise(problem(record, anode, `magnesium in ${water} water over-protects: paint lifts and aluminum is attacked`, 'zinc', 'within-days'));
+                raise(problem(record, anode, `magnesium in ${water} water over-protects, so that paint lifts and aluminum is attacked`, 'zinc', 'within-days'));
             } else if (cls === 'magnesium-anode' && water === undefined) {
                 raise({ components: [anode], at: anode.facts.get('metal')?.span ?? anode.idSpan, severity: 'hint', message: `${nameOf(anode)} is of magnesium; record the water she is kept in to tell whether it suits: in salt water it over-protects.` });
             } else {

@@ -145,7 +145,7 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
     ];
     return {
         components: [base, noble], at: touch.at,
-        message: `${nameOf(base)}, ${baseMetal.title.toLowerCase()}, touches ${nameOf(noble)}, ${nobleMetal.title.toLowerCase()}, in water: ${millivolts(differenceV)} mV apart (${mids})${area}; ${anode}${waterText}. The ${baseMetal.title.toLowerCase()} is eaten: insulate them, change one, or protect them.`,
+        message: `${nameOf(base)}, ${baseMetal.title.toLowerCase()}, and ${nameOf(noble)}, ${nobleMetal.title.toLowerCase()}, touch in water: ${millivolts(differenceV)} mV apart (${mids})${area}; ${anode}${waterText}. The ${baseMetal.title.toLowerCase()} is eaten: insulate them, change one, or protect them.`,
         figures: {
             difference: { value: millivolts(differenceV), unit: 'mV' }, noble: { value: millivolts(nobleMid), unit: 'mV' }, base: { value: millivolts(baseMid), unit: 'mV' },
             ...(areaRatio === undefined ? {} : { areaRatio: { value: Math.round(areaRatio * 100) / 100, unit: '' } }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: { value: Math.round(touch.anodeLeft * 100), unit: '%' } }),
@@ -155,7 +155,7 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
         draft: {
             title: `${base.title ?? base.id} is at risk from ${noble.title ?? noble.id}`,
             urgency: differenceV <= faultDifferenceV ? 'in-upkeep' : isWasted(base) && lies(record) !== 'afloat' ? 'before-launch' : 'next-haul-out',
-            seen: `${base.title ?? 'The part'} (${base.id}), of {${base.id}.${base.facts.has('metal') ? 'metal' : 'material'}}, touches ${noble.title ?? 'the part'} (${noble.id}), of {${noble.id}.${noble.facts.has('metal') ? 'metal' : 'material'}}, in water; ${anode}.`,
+            seen: `${base.title ?? 'The part'} (${base.id}), of {${base.id}.${base.facts.has('metal') ? 'metal' : 'material'}}, and ${noble.title ?? 'the part'} (${noble.id}), of {${noble.id}.${noble.facts.has('metal') ? 'metal' : 'material'}}, touch in water; ${anode}.`,
             because: `The two lie about ${millivolts(differenceV)} mV apart in flowing sea water; the baser is eaten, the quicker the smaller it is.`,
             recommend: 'Separate the two with insulating bushes or a length of hose, change one of them, or protect them with an anode bonded to both.',
             cites: [['ABYC E-2']],

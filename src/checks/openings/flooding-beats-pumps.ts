@@ -119,7 +119,7 @@ function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, al
         draft: {
             title: 'Pumps do not keep up with the largest hose, and no alarm tells of it',
             urgency: 'within-days', days: 30,
-            seen: `The opening that would admit most is ${opening.title ?? opening.id} (${opening.id}), {${opening.id}.below-waterline} below the waterline; ${weakness ? `${weakness}; ` : ''}${moved}, and ${alarmText}.`,
+            seen: `The opening that would admit most is ${opening.title ? `${opening.title} (${opening.id})` : opening.id}, {${opening.id}.below-waterline} below the waterline; ${weakness ? `${weakness}; ` : ''}${moved}, and ${alarmText}.`,
             because: `If ${hose ? 'its hose fails' : 'it stands open'} it admits ${inflowInProse(record, path, inflow)}, more than the pumps move.${time}`,
             recommend: 'Fit a high-water alarm that can be heard ashore, pumps that keep up, and a tapered plug tied at each opening.',
             cites: [['Good practice']],
