@@ -43,7 +43,7 @@ function isJointWet(record: SurveyRecord, { run, index }: Joint): boolean | unde
 
 /** Every pair of metal parts that touch, once each. */
 export function touches(record: SurveyRecord): Touch[] {
-    const found: Touch[] = [];
+    const found: Found = { touches: new Map(), anodes: ofKind(record, 'anode') };
     for (const run of record.runs) {
         for (const joint of run.joints) {
             const { from, to } = joint;
@@ -68,7 +68,7 @@ export function touches(record: SurveyRecord): Touch[] {
             }
         }
     }
-    return found;
+    return [...found.touches.values()];
 }
 
 const either = (a: boolean | undefined, b: boolean | undefined): boolean | undefined => a === false || b === false ? false : a ?? b;
@@ -77,29 +77,35 @@ const both = (a: boolean | undefined, b: boolean | undefined): boolean | undefin
 /** What is recorded at the place itself. */
 type Said = Pick<Touch, 'at' | 'joint' | 'contact' | 'isInsulated' | 'isWetted' | 'writtenRatio' | 'anodeLeft'> & { readonly isBonded?: boolean };
 
-function add(record: SurveyRecord, found: Touch[], a: Component, b: Component, { isBonded, ...rest }: Said): void {
+/** Touches so far by their pair, and the anodes aboard, looked up once. */
+interface Found {
+    readonly touches: Map<string, Touch>;
+    readonly anodes: readonly Component[];
+}
+
+function add(record: SurveyRecord, found: Found, a: Component, b: Component, { isBonded, ...rest }: Said): void {
     const aMetal = materialOf(a);
     const bMetal = materialOf(b);
     if (!aMetal?.isMetal || !bMetal?.isMetal || aMetal === bMetal || isSacrificed(record, a, aMetal) || isSacrificed(record, b, bMetal)) {
         return;
     }
-    const known = found.findIndex(t => (t.a === a && t.b === b) || (t.a === b && t.b === a));
-    const earlier = found[known];
+    const pair = [a.id, b.id].sort().join(' ');
+    const earlier = found.touches.get(pair);
     if (earlier) {
         // A contact that repeats a joint is one touch, with what is said at either.
-        const anodeLeft = rest.anodeLeft ?? earlier.anodeLeft;
+        const anodeLeft = rest.anodeLeft ?? earlier.anodeLeft ?? protectionOf(found.anodes, a, b, isBonded === true);
         const writtenRatio = rest.writtenRatio ?? earlier.writtenRatio;
         const contact = rest.contact ?? earlier.contact;
-        found[known] = {
+        found.touches.set(pair, {
             ...earlier, isInsulated: earlier.isInsulated || rest.isInsulated, isWetted: rest.isWetted ?? earlier.isWetted,
             ...(anodeLeft === undefined ? {} : { anodeLeft }), ...(writtenRatio === undefined ? {} : { writtenRatio }), ...(contact ? { contact } : {}),
-        };
+        });
         return;
     }
     const areaA = siOf(a, 'exposed-area');
     const areaB = siOf(b, 'exposed-area');
-    const anodeLeft = rest.anodeLeft ?? protectionOf(record, a, b, isBonded === true);
-    found.push({
+    const anodeLeft = rest.anodeLeft ?? protectionOf(found.anodes, a, b, isBonded === true);
+    found.touches.set(pair, {
         a, b, aMetal, bMetal, ...rest, isInsulated: rest.isInsulated || flagOf(a, 'insulated') === true || flagOf(b, 'insulated') === true,
         ...(areaA !== undefined && areaB !== undefined && areaB > 0 ? { areaRatioAToB: areaA / areaB } : {}), ...(anodeLeft === undefined ? {} : { anodeLeft }),
     });
@@ -111,10 +117,10 @@ function isSacrificed(record: SurveyRecord, part: Component, metal: Material): b
 }
 
 /** What is left of the best anode that is recorded as protecting either part, or that both are bonded to. */
-function protectionOf(record: SurveyRecord, a: Component, b: Component, isBonded: boolean): number | undefined {
+function protectionOf(anodes: readonly Component[], a: Component, b: Component, isBonded: boolean): number | undefined {
     const areBonded = isBonded || (flagOf(a, 'bonded') === true && flagOf(b, 'bonded') === true);
     const shares: number[] = [];
-    for (const anode of ofKind(record, 'anode')) {
+    for (const anode of anodes) {
         const protectsPart = anode.facts.get('protects')?.values.some(v => v.type === 'component' && (v.id === a.id || v.id === b.id)) ?? false;
         const left = anodeShareLeft(anode);
         if (left !== undefined && (protectsPart || (areBonded && flagOf(anode, 'bonded') === true))) {

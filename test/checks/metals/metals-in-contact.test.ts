@@ -62,6 +62,7 @@ describe('the anode', () => {
     it('is not itself at fault for being eaten', () => {
         expect(summary(id, 'anode A1 { metal: zinc }\nshaft S1 { metal: stainless-316 }\ncontact A1, S1 { wetted: yes }\n')).toEqual([]);
         expect(summary(id, 'anode A1 { metal: anode-aluminum }\nrudder R1 { metal: mild-steel }\ncontact A1, R1 { wetted: yes }\n')).toEqual([]);
+        expect(summary(id, 'anode A1 { metal: aluminum }\nrudder R1 { metal: gunmetal }\ncontact A1, R1 { wetted: yes }\n')).toEqual([]);
     });
 });
 
@@ -126,6 +127,7 @@ describe('runs', () => {
         const text = (contact: string) => `through-hull T1 { metal: stainless-316  below-waterline: 1 ft }\nvalve V1 { metal: gunmetal }\nrun R1: T1 -> V1\ncontact V1, T1 { ${contact} }\n`;
         expect(summary(id, text('anode-left: 10 %'))).toEqual(['error V1 T1']);
         expect(summary(id, text('anode-left: 80 %'))).toEqual([]);
+        expect(summary(id, `${text('bonded: yes')}anode A1 { metal: zinc  left: 80 %  bonded: yes }\n`)).toEqual([]);
         expect(summary(id, text('insulated: yes'))).toEqual([]);
         expect(summary(id, text('wetted: no'))).toEqual([]);
     });
