@@ -1,6 +1,6 @@
 /** The language server's services: Langium's, with Garboard's own workspace rules and features. */
 import {
-    DefaultDocumentBuilder, DefaultIndexManager, inject,
+    DefaultDocumentBuilder, DefaultIndexManager, DefaultServiceRegistry, inject,
     type FileSystemProvider, type LangiumDocument, type LangiumSharedCoreServices, type Module, URI,
 } from 'langium';
 import {
@@ -41,6 +41,21 @@ class SurveyDocumentBuilder extends DefaultDocumentBuilder {
         }
         this.wanted ??= this.analyser().surveyFilesOf(this.open());
         return this.wanted.has(document.uri.toString());
+    }
+}
+
+/**
+ * There is one language, so every document is of it: also one that was never saved and has no extension, in the moment
+ * between its closing and its being forgotten.
+ */
+class SurveyServiceRegistry extends DefaultServiceRegistry {
+    override getServices(uri: URI): LangiumServices {
+        const [only] = this.all;
+        return only ? only as LangiumServices : super.getServices(uri) as LangiumServices; // Only language servers are registered here.
+    }
+
+    override hasServices(uri: URI): boolean {
+        return uri.path.endsWith('.survey') || this.textDocuments?.get(uri)?.languageId === 'garboard';
     }
 }
 
@@ -86,6 +101,7 @@ export function createGarboardLspServices(context: DefaultSharedModuleContext): 
     let analyser: SurveyAnalyser | undefined;
     const theAnalyser = (): SurveyAnalyser => analyser ??= new SurveyAnalyser(() => shared.workspace.LangiumDocuments);
     const sharedModule: Module<LangiumSharedServices, object> = {
+        ServiceRegistry: (services: LangiumSharedServices) => new SurveyServiceRegistry(services),
         lsp: {
             DocumentUpdateHandler: (services: LangiumSharedServices) => new SurveyUpdateHandler(services),
         },

@@ -7,6 +7,8 @@ import { nodePhotoSource } from './node-photos.js';
 import { serveRequests, withoutByteOrderMark } from './features.js';
 
 const connection = createConnection(ProposedFeatures.all);
+// A fault of one request must not take the surveyor's problems away: it is told in the output, and the server goes on.
+process.on('unhandledRejection', reason => connection.console.error(`Garboard: ${reason instanceof Error ? reason.stack ?? reason.message : String(reason)}`));
 const services = createGarboardLspServices({ connection, fileSystemProvider: () => withoutByteOrderMark(NodeFileSystem.fileSystemProvider()) });
 serveRequests(connection, services, nodePhotoSource());
 startLanguageServer(services.shared);
