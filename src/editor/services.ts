@@ -93,7 +93,12 @@ class SurveyUpdateHandler extends DefaultDocumentUpdateHandler {
     /** Text closed without saving is forgotten: the file on disk counts again, or none where it was never saved. */
     didCloseDocument(event: TextDocumentChangeEvent<TextDocument>): void {
         const uri = URI.parse(event.document.uri);
-        this.files.exists(uri).then(exists => exists ? this.fireDocumentUpdate([uri], []) : this.fireDocumentUpdate([], [uri]), () => this.fireDocumentUpdate([], [uri]));
+// Asked at once: an update that came after that of the next document opened would cut that one short.
+        if (uri.scheme !== 'untitled' && this.files.existsSync(uri)) {
+            this.fireDocumentUpdate([uri], []);
+        } else {
+            this.fireDocumentUpdate([], [uri]);
+        }
     }
 }
 
