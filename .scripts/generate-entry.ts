@@ -1,9 +1,7 @@
 // What .scripts/generate.mjs runs through the project's own language and record.
 import { catalogueSources } from '../src/record/catalogue.js';
-import { allComputed } from '../src/record/computed.js';
 import type { KindInfo, PropertyType } from '../src/record/model.js';
 import { vocabularyOf } from '../src/record/vocabulary.js';
-import { GarboardTerminals } from '../src/language/generated/ast.js';
 import { keywords } from '../src/language/keywords.js';
 
 function typeName(kind: string): string {
@@ -71,14 +69,12 @@ export async function kindsModule(): Promise<string> {
         lines.push(`    readonly '${name}': ${[...types].join(' | ')};`);
     }
     lines.push('}', '');
-    void allComputed;
     return lines.join('\n');
 }
 
 export function textMateGrammar(): string {
     const words = keywords.filter(word => /^[a-z]/.test(word));
     const name = '[\\p{L}_][\\p{L}\\p{N}_]*(?:-[\\p{L}\\p{N}_]+)*';
-    void GarboardTerminals;
     const grammar = {
         $schema: 'https://raw.githubusercontent.com/martinring/tmlanguage/master/tmlanguage.json',
         name: 'Garboard', scopeName: 'source.garboard', fileTypes: ['survey'],

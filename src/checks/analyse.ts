@@ -8,6 +8,7 @@
  */
 import type { Component, Gap, Span, SurveyRecord } from '../record/model.js';
 import { allChecks } from './all-checks.js';
+import { listed } from './fit/wording.js';
 import type { Check, Problem, Raised, Severity } from './contract.js';
 import { nearest } from '../quantities/index.js';
 
@@ -81,7 +82,7 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
         if (!used.has(answer)) {
             gaps.push({
                 code: 'stale-answer', severity: 'error', span: answer.span,
-                message: `${answer.check.id} is answered here, but it raises no problem on ${listOf([...answer.components].map(c => c.id))} now; remove the answer, or read the facts again.`,
+                message: `${answer.check.id} is answered here, but it raises no problem on ${answer.components.size === 0 ? 'the survey' : listed([...answer.components].map(c => c.id), 'or')} now; remove the answer, or read the facts again.`,
                 mends: [],
             });
         }
@@ -113,8 +114,4 @@ function answersOf(record: SurveyRecord, gaps: Gap[]): Answer[] {
         add('accept', acceptance.check.id, acceptance.check.span, acceptance.on);
     }
     return answers;
-}
-
-function listOf(words: readonly string[]): string {
-    return words.length === 0 ? 'the survey' : words.length === 1 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
 }

@@ -14,7 +14,7 @@ import type {
 import type { KindName } from './generated/kinds.js';
 import { parseProse, plainText } from './prose.js';
 import { headSpan, nameSpan, partSpan, spanOf, type SourceFile } from './source.js';
-import { plainTypes, vocabularyOf } from './vocabulary.js';
+import { vocabularyOf } from './vocabulary.js';
 
 /** How a run may end instead of in a component. */
 export const runEnds: ReadonlySet<string> = new Set(['open', 'capped', 'blanked']);
@@ -480,5 +480,3 @@ function checkReferences(record: SurveyRecord, proses: readonly Prose[], gaps: G
         }
     }
 }
-
-export { plainTypes };

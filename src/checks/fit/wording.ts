@@ -23,7 +23,7 @@ export function factText({ on, fact, quantity }: Diameter): string {
     return on === 'joint' || fact.values.length > 1 ? both(quantity) : `{${on.id}.${fact.name}}`;
 }
 
-/** "a, b and c". */
-export function listed(words: readonly string[]): string {
-    return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+/** "a, b and c", or with another last word. */
+export function listed(words: readonly string[], last: 'and' | 'or' = 'and'): string {
+    return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
 }

@@ -1,6 +1,7 @@
 /** A finding that lacks what its readers need: where, what was seen, why it matters, what to do, by when, a photograph. */
 import type { Finding } from '../../record/model.js';
 import { defineCheck } from '../contract.js';
+import { listed } from '../fit/wording.js';
 
 interface Part {
     readonly property: 'seen' | 'because' | 'recommend' | 'urgency';
@@ -48,7 +49,7 @@ export const findingIncomplete = defineCheck({
             if (missing.length > 0) {
                 raise({
                     components: [], at: finding.idSpan,
-                    message: `${finding.id} does not say ${listed(missing)}${hasPhoto ? '' : ', and has no photograph'}. A reader needs it to act, and the surveyor to defend it; write it in.`,
+                    message: `${finding.id} does not say ${listed(missing, 'or')}${hasPhoto ? '' : ', and has no photograph'}. A reader needs it to act, and the surveyor to defend it; write it in.`,
                 });
             } else if (!hasPhoto) {
                 raise({ components: [], at: finding.idSpan, severity: 'hint', message: `${finding.id} has no photograph; name one with photo "…" where there is one.` });
@@ -56,7 +57,3 @@ export const findingIncomplete = defineCheck({
         }
     },
 });
-
-function listed(words: readonly string[]): string {
-    return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
-}
