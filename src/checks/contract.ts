@@ -4,7 +4,8 @@
  * A check reads the record and raises problems. It knows neither the syntax tree nor an editor: a correction is
  * data that the editor turns into text.
  */
-import type { Component, Joint, Run, Span, SurveyRecord } from '../record/model.js';
+import type { FactsOf } from '../record/generated/kinds.js';
+import type { Component, Finding, Joint, Run, Span, SurveyRecord } from '../record/model.js';
 
 export type Severity = 'error' | 'warning' | 'info' | 'hint';
 
@@ -42,6 +43,14 @@ export type Correction =
     | { readonly kind: 'end-run'; readonly title: string; readonly run: Run; readonly end: 'capped' | 'blanked' | 'open' }
     /** Add or replace a fact of the vessel. */
     | { readonly kind: 'set-vessel-fact'; readonly title: string; readonly property: string; readonly value: string }
+    /** Add or replace a fact of the survey block. */
+    | { readonly kind: 'set-survey-fact'; readonly title: string; readonly property: string; readonly value: string }
+    /** Add a line to the survey block: what could not be seen, or is not aboard. */
+    | { readonly kind: 'add-to-survey'; readonly title: string; readonly text: string }
+    /** Add a statement at the end of the main file. */
+    | { readonly kind: 'add-statement'; readonly title: string; readonly lines: readonly string[] }
+    /** Add or replace a property of a finding. */
+    | { readonly kind: 'set-finding-fact'; readonly title: string; readonly finding: Finding; readonly property: string; readonly value: string }
     /** Declare a component of a kind in the system of another. */
     | { readonly kind: 'declare'; readonly title: string; readonly beside: Component; readonly componentKind: string; readonly idStem: string; readonly facts: readonly (readonly [property: string, value: string])[] }
     /** Replace a stretch of text, where nothing more telling fits. */
@@ -96,7 +105,8 @@ export interface Check {
     readonly id: string;
     /** Earlier ids, still accepted in answers. */
     readonly aliases?: readonly string[];
-    readonly group: 'fit' | 'metals' | 'openings' | 'hoses' | 'coolant' | 'bilge' | 'fire' | 'papers' | 'record' | 'answers' | 'electrical' | 'gas' | 'shaft' | 'rig' | 'lifesaving' | 'fuel' | 'exhaust';
+    readonly group: 'fit' | 'metals' | 'openings' | 'hoses' | 'shaft' | 'fuel' | 'ventilation' | 'exhaust' | 'engine' | 'electrical' | 'bilge' | 'gas' | 'safety'
+        | 'sanitation' | 'structure' | 'rig' | 'deck' | 'papers' | 'particulars' | 'valuation' | 'record' | 'wording';
     readonly severity: Severity;
     readonly title: string;
     /** Why it matters, in a sentence. */
@@ -106,6 +116,8 @@ export interface Check {
     /** What it computes, with the formula. */
     readonly computes: string;
     readonly sources: readonly Source[];
+    /** Limits it judges by that a firm may set in its house file. */
+    readonly yardsticks?: readonly (keyof FactsOf<'yardsticks'> & string)[];
     /** What it cannot know, and known misses. */
     readonly limits: readonly string[];
     readonly examples: readonly Example[];

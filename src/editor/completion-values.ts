@@ -33,6 +33,8 @@ const atTop: readonly Statement[] = [
     { word: 'valuation', detail: 'value from comparables', snippet: 'valuation "${1:title}" {\n    comparable ${2:C1} "${3:vessel}" {\n        $0\n    }\n}' },
     { word: 'person', detail: 'a person the files refer to', snippet: 'person ${1:id} "${2:name}" {\n    $0\n}' },
     { word: 'firm', detail: 'the surveyor’s firm', snippet: 'firm "${1:name}" {\n    $0\n}' },
+    { word: 'yardsticks', detail: 'the firm’s limits where practice differs', snippet: 'yardsticks "${1:title}" {\n    $0\n}' },
+    { word: 'coverage', detail: 'what a kind of survey, or of craft, is to speak of', snippet: 'coverage ${1:sailing-yacht} {\n    parts: $0\n}' },
     { word: 'phrase', detail: 'standard wording of the firm', snippet: 'phrase ${1:id} "$2"' },
     { word: 'kind', detail: 'a kind of component of the firm’s own', snippet: 'kind ${1:id} "${2:title}" is ${3:component} {\n    takes $4: $5\n}' },
     { word: 'material', detail: 'a material', snippet: 'material ${1:id} "${2:title}" {\n    $0\n}' },

@@ -35,6 +35,23 @@ export class Writer {
                 const found = this.find((n): n is ast.Vessel => n.$type === 'Vessel');
                 return found ? this.setProperty(found.node, found.node.members, correction.property, correction.value, found.uri) : [];
             }
+            case 'set-survey-fact': {
+                const found = this.find((n): n is ast.Survey => n.$type === 'Survey');
+                return found ? this.setProperty(found.node, found.node.members, correction.property, correction.value, found.uri) : [];
+            }
+            case 'add-to-survey': {
+                const found = this.find((n): n is ast.Survey => n.$type === 'Survey');
+                return found ? this.addMember(found.node, found.node.members, correction.text, found.uri) : [];
+            }
+            case 'add-statement': {
+                const place = this.answerPlace(undefined);
+                return place ? [this.insertStatement(place, correction.lines)] : [];
+            }
+            case 'set-finding-fact': {
+                const { span } = correction.finding;
+                const node = this.nodeAt(span.uri, span.start, (n): n is ast.Finding => n.$type === 'Finding');
+                return node ? this.setProperty(node, node.members, correction.property, correction.value, span.uri) : [];
+            }
             case 'set-joint-fact':
                 return this.setJointFact(correction.joint, correction.property, correction.value);
             case 'insert-in-run': {
@@ -134,7 +151,7 @@ export class Writer {
         return this.nodeAt(component.span.uri, component.span.start, (n): n is ast.Component => n.$type === 'Component');
     }
 
-    private setProperty(node: AstNode, members: readonly ast.Member[], property: string, value: string, uri: string): Edit[] {
+    private setProperty(node: AstNode, members: readonly (ast.Member | ast.SurveyMember)[], property: string, value: string, uri: string): Edit[] {
         const written = members.find((m): m is ast.Property => m.$type === 'Property' && m.name === property);
         const cst = node.$cstNode;
         if (!cst) {
@@ -145,7 +162,15 @@ export class Writer {
             return at ? [{ uri, start: at.offset, end: at.end, text: value }]
                 : [{ uri, start: written.$cstNode.end, end: written.$cstNode.end, text: ` ${value}` }];
         }
-        const fact = `${property}: ${value}`;
+        return this.addMember(node, members, `${property}: ${value}`, uri);
+    }
+
+    /** A member put behind the last one of a block: on a line of its own where the block has lines. */
+    private addMember(node: AstNode, members: readonly AstNode[], fact: string, uri: string): Edit[] {
+        const cst = node.$cstNode;
+        if (!cst) {
+            return [];
+        }
         const open = GrammarUtils.findNodeForKeyword(cst, '{');
         const close = GrammarUtils.findNodeForKeyword(cst, '}');
         if (!open || !close) {

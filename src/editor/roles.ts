@@ -59,7 +59,7 @@ export type Due =
     | 'caption' | 'takes' | 'colon' | 'type' | 'choice' | 'after-choice' | 'attended' | 'lies' | 'place' | 'what' | 'label' | 'amount' | 'adjusted' | 'words' | 'meaning';
 
 const elementKeywords = new Set([
-    'use', 'survey', 'vessel', 'system', 'valuation', 'kind', 'material', 'standard', 'words', 'phrase', 'person', 'firm', 'run', 'contact', 'finding',
+    'use', 'survey', 'vessel', 'system', 'valuation', 'kind', 'material', 'standard', 'words', 'phrase', 'person', 'firm', 'yardsticks', 'coverage', 'run', 'contact', 'finding',
     'accept', 'reading', 'unseen', 'absent',
 ]);
 const runEnds = new Set(['open', 'capped', 'blanked']);
@@ -68,11 +68,11 @@ const goesOn = new Set<Due>(['target', 'chain', 'parent', 'element', 'member', '
 
 const declared: Readonly<Record<string, RoleName>> = {
     component: 'component', system: 'system', run: 'run', finding: 'finding', reading: 'reading', comparable: 'comparable', kind: 'kind', material: 'material',
-    words: 'word-list', phrase: 'phrase', person: 'person',
+    words: 'word-list', phrase: 'phrase', person: 'person', coverage: 'word',
 };
 
 const firstDue: Readonly<Record<string, Due>> = {
-    use: 'use', survey: 'survey-number', vessel: 'head', valuation: 'head', firm: 'head', standard: 'standard', contact: 'target', accept: 'check', unseen: 'what', absent: 'what',
+    use: 'use', survey: 'survey-number', vessel: 'head', valuation: 'head', firm: 'head', yardsticks: 'head', standard: 'standard', contact: 'target', accept: 'check', unseen: 'what', absent: 'what',
 };
 
 export class Reader {
@@ -240,6 +240,7 @@ export class Reader {
                 }
                 return this.role(token, 'check');
             case 'survey-number': case 'survey-kind': this.due = 'head'; return this.role(token, 'survey-kind');
+            case 'what': return this.role(token, 'word');
             default:
                 if (token.tokenType.name === 'PROPERTY') {
                     return this.role(token, 'stray');
@@ -260,6 +261,9 @@ export class Reader {
 
     private member(token: IToken): Role {
         const name = token.tokenType.name;
+        if (name === 'ID' && this.due === 'what') {
+            return this.role(token, 'word');
+        }
         switch (name) {
             case '}': { const role = this.role(token, 'sign'); this.close(); return role; }
             case '{': { const role = this.role(token, 'sign'); this.openBlock(token); return role; }

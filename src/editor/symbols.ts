@@ -85,6 +85,8 @@ function entryOf(node: Element, open: ReadonlyMap<string, number>): Entry | unde
         case 'Phrase': return { name: node.name ?? 'phrase', detail: node.text === undefined ? 'phrase' : oneLine(plainText(node.text)), kind: SymbolKind.String, part: 'name' };
         case 'Person': return { name: titled(node.name, node.title), detail: 'person', kind: SymbolKind.Variable, part: 'name' };
         case 'Firm': return { name: titled('firm', node.title), detail: '', kind: SymbolKind.Package, part: 'title' };
+        case 'Yardsticks': return { name: titled('yardsticks', node.title), detail: '', kind: SymbolKind.Package };
+        case 'Coverage': return { name: titled(node.name === undefined ? 'coverage' : `coverage ${node.name}`, node.title), detail: '', kind: SymbolKind.Package, part: 'name' };
         default: return undefined;
     }
 }

@@ -191,7 +191,14 @@ export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyReco
         if (!reason) {
             gaps.add('warning', 'reason-missing', headSpan(node, uri), 'A reader needs the reason: write it after a colon.');
         }
-        return { absent: node.keyword === 'absent', what: plainText(node.what), ...(reason ? { reason } : {}), ...(system ? { system } : {}), span: spanOf(node, uri) };
+        const parts = vocabulary.wordLists.get('part')?.words;
+        if (node.part !== undefined && parts && !parts.has(node.part)) {
+            gaps.unknown('word-unknown', partSpan(node, 'part', uri), node.part, `${node.part} is not a part of the vessel.`, parts.keys(), 'error', `It is one of ${[...parts.keys()].join(', ')}.`);
+        }
+        return {
+            absent: node.keyword === 'absent', what: plainText(node.what), ...(node.part === undefined ? {} : { part: node.part }), ...(reason ? { reason } : {}),
+            ...(system ? { system } : {}), span: spanOf(node, uri),
+        };
     };
     const unseen = sorted.unseen.map(({ node, uri, system }) => lowerUnseen(node, uri, system));
 
@@ -243,7 +250,7 @@ function idSpanOf(node: ast.Component, id: string, uri: string): Span {
     return nameSpan(node, 'name', id, (node.$cstNode?.offset ?? 0) + node.kind.length, uri);
 }
 
-const statementWords = ['survey', 'vessel', 'system', 'run', 'contact', 'finding', 'accept', 'reading', 'valuation', 'unseen', 'use', 'person', 'firm', 'phrase', 'kind', 'material', 'standard', 'words'];
+const statementWords = ['survey', 'vessel', 'system', 'run', 'contact', 'finding', 'accept', 'reading', 'valuation', 'unseen', 'use', 'person', 'firm', 'yardsticks', 'coverage', 'phrase', 'kind', 'material', 'standard', 'words'];
 
 /** A short id from a kind's initials: TH for through-hull. */
 export function suggestedId(kind: string): string {

@@ -193,6 +193,8 @@ export interface Attendance {
 export interface Unseen {
     readonly absent: boolean;
     readonly what: string;
+    /** The part of the vessel it speaks for, where one is named. */
+    readonly part?: string;
     readonly reason?: Prose;
     readonly system?: string;
     readonly span: Span;
@@ -297,6 +299,8 @@ export interface KindInfo {
     readonly lineage: readonly string[];
     /** A block of the language (survey, joint, finding …), not a component. */
     readonly isForm: boolean;
+    /** The part of the vessel that such a component belongs to. */
+    readonly vesselPart?: string;
     /** Own and inherited properties. */
     readonly properties: ReadonlyMap<string, PropertyType>;
 }
@@ -312,6 +316,12 @@ export interface Gap {
     readonly related?: readonly { readonly message: string; readonly span: Span }[];
 }
 
+/** A limit with who set it. */
+export interface YardstickFact {
+    readonly fact: Fact;
+    readonly isFirms: boolean;
+}
+
 /** The vocabulary in force: the built-in catalogue and the house files the survey uses. */
 export interface Vocabulary {
     readonly kinds: ReadonlyMap<string, KindInfo>;
@@ -321,6 +331,10 @@ export interface Vocabulary {
     readonly phrases: ReadonlyMap<string, PhraseText>;
     readonly people: ReadonlyMap<string, Person>;
     readonly firm?: Firm;
+    /** Limits where practice differs: the firm's where it gives one, else the catalogue's. */
+    readonly yardsticks: ReadonlyMap<string, YardstickFact>;
+    /** What a survey of a kind, or of a kind of craft, is to speak of, by that kind. */
+    readonly coverages: ReadonlyMap<string, FactSet<'coverage'>>;
 }
 
 export interface SurveyRecord {
@@ -378,6 +392,37 @@ export function wordOf<P extends keyof AnyFacts & string>(set: FactSet, property
 export function flagOf<P extends keyof AnyFacts & string>(set: FactSet, property: P): boolean | undefined {
     const word = wordOf(set, property);
     return word === 'yes' ? true : word === 'no' ? false : undefined;
+}
+
+/** A limit where practice differs, in SI; `low` and `high` where it is a range. */
+export interface Yardstick {
+    readonly si: number;
+    readonly low: number;
+    readonly high: number;
+    /** As written, such as "8 years". */
+    readonly written: string;
+    /** Whose it is, for a sentence: "the firm's limit" or "the usual limit". */
+    readonly whose: string;
+    readonly isFirms: boolean;
+}
+
+/** The limit to judge by: the firm's where its house file gives one, else the catalogue's. */
+export function yardstick<P extends keyof FactsOf<'yardsticks'> & string>(record: SurveyRecord, name: P): Yardstick {
+    const known = record.vocabulary.yardsticks.get(name);
+    const value = known?.fact.values[0];
+    if (!known || value?.type !== 'quantity') {
+        throw new Error(`The catalogue gives no figure for ${name}.`);
+    }
+    return {
+        si: value.si, low: value.low ?? value.si, high: value.high ?? value.si, written: known.fact.written, isFirms: known.isFirms,
+        whose: known.isFirms ? 'the firm’s limit' : 'the usual limit',
+    };
+}
+
+/** The word to judge by, where practice differs in kind and not in a figure. */
+export function yardstickWord<P extends keyof FactsOf<'yardsticks'> & string>(record: SurveyRecord, name: P): string | undefined {
+    const value = record.vocabulary.yardsticks.get(name)?.fact.values[0];
+    return value?.type === 'word' ? value.word : undefined;
 }
 
 /** Whether a component is of a kind or of one derived from it. */

@@ -2,11 +2,11 @@
  * The vocabulary in force for a survey: the built-in catalogue and the house files it uses, as data. Kinds inherit
  * the properties of the kind they are.
  */
-import { isDeclaration, isFirm, isKind, isMaterial, isPerson, isPhrase, isStandard, isWordList, type Choice, type Kind, type Takes } from '../language/generated/ast.js';
+import { isCoverage, isDeclaration, isFirm, isKind, isMaterial, isPerson, isPhrase, isStandard, isWordList, isYardsticks, type Choice, type Kind, type Takes } from '../language/generated/ast.js';
 import { parseFigure } from '../quantities/index.js';
 import { lowerFacts, type ValueContext } from './facts.js';
 import { Gaps } from './gaps.js';
-import type { Fact, Firm, Gap, KindInfo, Material, Person, PhraseText, PropertyType, Span, Standard, Vocabulary, WordList } from './model.js';
+import type { Fact, FactSet, Firm, Gap, KindInfo, Material, Person, PhraseText, PropertyType, Span, Standard, Vocabulary, WordList, YardstickFact } from './model.js';
 import { parseProse, plainText } from './prose.js';
 import { headSpan, partSpan, spanOf, type SourceFile } from './source.js';
 
@@ -122,6 +122,7 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
         }
         let about: string | undefined;
         let isForm = parent?.isForm ?? false;
+        let vesselPart = parent?.vesselPart;
         for (const member of node.members) {
             if (member.$type === 'Property') {
                 const item = member.value?.items[0];
@@ -129,12 +130,14 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
                     about = plainText(item.text);
                 } else if (member.name === 'form' && item?.$type === 'WordItem') {
                     isForm = item.word === 'yes';
+                } else if (member.name === 'part' && item?.$type === 'WordItem') {
+                    vesselPart = item.word;
                 }
             }
         }
         const info: KindInfo = {
             id, title: node.title ? plainText(node.title) : id, about, parent: parent?.id,
-            lineage: [id, ...(parent?.lineage ?? [])], isForm, properties,
+            lineage: [id, ...(parent?.lineage ?? [])], isForm, ...(vesselPart === undefined ? {} : { vesselPart }), properties,
         };
         kinds.set(id, info);
         return info;
@@ -146,11 +149,13 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
     const materials = new Map<string, Material>();
     const standards = new Map<string, Standard>();
     const people = new Map<string, Person>();
+    const yardsticks = new Map<string, YardstickFact>();
+    const coverages = new Map<string, FactSet<'coverage'>>();
     let firm: Firm | undefined;
-    const vocabulary: Vocabulary = { kinds, materials, standards, wordLists, phrases, people };
+    const vocabulary: Vocabulary = { kinds, materials, standards, wordLists, phrases, people, yardsticks, coverages };
     const context = (uri: string): ValueContext => ({ uri, vocabulary, gaps, componentKind: () => undefined, componentIds: () => [], targets: [] });
 
-    for (const { root, uri } of files) {
+    for (const { root, uri, isBuiltIn } of files) {
         for (const element of root.elements) {
             if (isMaterial(element) && element.name && declare('material', element.name, partSpan(element, 'name', uri), 'material')) {
                 const facts = lowerFacts(element.members, 'material', context(uri));
@@ -165,6 +170,13 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
                     kind: 'person', id: element.name, name: element.title ? plainText(element.title) : element.name,
                     facts: lowerFacts(element.members, 'person', context(uri)), span: spanOf(element, uri),
                 });
+            } else if (isYardsticks(element)) {
+                for (const [name, fact] of lowerFacts(element.members, 'yardsticks', context(uri))) {
+                    yardsticks.set(name, { fact, isFirms: !isBuiltIn });
+                }
+            } else if (isCoverage(element) && element.name) {
+                // A firm's own plan for a kind takes the place of the catalogue's.
+                coverages.set(element.name, { kind: 'coverage', facts: lowerFacts(element.members, 'coverage', context(uri)) });
             } else if (isFirm(element)) {
                 firm = { kind: 'firm', name: element.title ? plainText(element.title) : '', facts: lowerFacts(element.members, 'firm', context(uri)), span: spanOf(element, uri) };
             }

@@ -1,5 +1,6 @@
-/** Checks of the record itself: its findings. */
+/** Checks of the record itself: its faults, its findings. */
 import type { Check } from '../contract.js';
+import { faultWithoutFinding } from './fault-without-finding.js';
 import { findingIncomplete } from './finding-incomplete.js';
 
-export const recordChecks: readonly Check[] = [findingIncomplete];
+export const recordChecks: readonly Check[] = [faultWithoutFinding, findingIncomplete];

@@ -32,6 +32,7 @@ export type GarboardKeywordNames =
     | "because"
     | "comparable"
     | "contact"
+    | "coverage"
     | "finding"
     | "firm"
     | "is"
@@ -54,6 +55,7 @@ export type GarboardKeywordNames =
     | "valuation"
     | "vessel"
     | "words"
+    | "yardsticks"
     | "{"
     | "}";
 
@@ -183,7 +185,26 @@ export function isContact(item: unknown): item is Contact {
     return reflection.isInstance(item, Contact.$type);
 }
 
-export type Declaration = Firm | Kind | Material | Person | Phrase | Standard | WordList;
+export interface Coverage extends langium.AstNode {
+    readonly $container: SurveyFile;
+    readonly $type: 'Coverage';
+    members: Array<Member>;
+    name?: string;
+    title?: string;
+}
+
+export const Coverage = {
+    $type: 'Coverage',
+    members: 'members',
+    name: 'name',
+    title: 'title'
+} as const;
+
+export function isCoverage(item: unknown): item is Coverage {
+    return reflection.isInstance(item, Coverage.$type);
+}
+
+export type Declaration = Coverage | Firm | Kind | Material | Person | Phrase | Standard | WordList | Yardsticks;
 
 export const Declaration = {
     $type: 'Declaration'
@@ -274,7 +295,7 @@ export function isFirm(item: unknown): item is Firm {
 }
 
 export interface HalfTyped extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Yardsticks;
     readonly $type: 'HalfTyped';
     name: string;
 }
@@ -341,7 +362,7 @@ export function isMember(item: unknown): item is Member {
 }
 
 export interface Note extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Yardsticks;
     readonly $type: 'Note';
     text?: string;
 }
@@ -375,7 +396,7 @@ export function isPerson(item: unknown): item is Person {
 }
 
 export interface Photo extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Yardsticks;
     readonly $type: 'Photo';
     caption?: string;
     file?: string;
@@ -426,7 +447,7 @@ export function isPhraseItem(item: unknown): item is PhraseItem {
 }
 
 export interface Property extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Finding | Firm | Kind | Material | Person | PhraseItem | Reading | Run | RunStep | Standard | Survey | Valuation | Vessel;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | PhraseItem | Reading | Run | RunStep | Standard | Survey | Valuation | Vessel | Yardsticks;
     readonly $type: 'Property';
     name: string;
     value?: Value;
@@ -675,6 +696,7 @@ export interface Unseen extends langium.AstNode {
     readonly $container: Survey | SurveyFile | System;
     readonly $type: 'Unseen';
     keyword: 'absent' | 'unseen';
+    part?: string;
     reason?: string;
     what?: string;
 }
@@ -682,6 +704,7 @@ export interface Unseen extends langium.AstNode {
 export const Unseen = {
     $type: 'Unseen',
     keyword: 'keyword',
+    part: 'part',
     reason: 'reason',
     what: 'what'
 } as const;
@@ -803,6 +826,23 @@ export function isWordList(item: unknown): item is WordList {
     return reflection.isInstance(item, WordList.$type);
 }
 
+export interface Yardsticks extends langium.AstNode {
+    readonly $container: SurveyFile;
+    readonly $type: 'Yardsticks';
+    members: Array<Member>;
+    title?: string;
+}
+
+export const Yardsticks = {
+    $type: 'Yardsticks',
+    members: 'members',
+    title: 'title'
+} as const;
+
+export function isYardsticks(item: unknown): item is Yardsticks {
+    return reflection.isInstance(item, Yardsticks.$type);
+}
+
 export type GarboardAstType = {
     Acceptance: Acceptance
     Adjustment: Adjustment
@@ -811,6 +851,7 @@ export type GarboardAstType = {
     Comparable: Comparable
     Component: Component
     Contact: Contact
+    Coverage: Coverage
     Declaration: Declaration
     DefinedWord: DefinedWord
     Element: Element
@@ -848,6 +889,7 @@ export type GarboardAstType = {
     Vessel: Vessel
     WordItem: WordItem
     WordList: WordList
+    Yardsticks: Yardsticks
 }
 
 export class GarboardAstReflection extends langium.AbstractAstReflection {
@@ -970,6 +1012,25 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [SystemElement.$type]
+        },
+        Coverage: {
+            name: Coverage.$type,
+            properties: {
+                members: {
+                    name: Coverage.members,
+                    defaultValue: [],
+                    optional: true
+                },
+                name: {
+                    name: Coverage.name,
+                    optional: true
+                },
+                title: {
+                    name: Coverage.title,
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
         },
         Declaration: {
             name: Declaration.$type,
@@ -1416,6 +1477,10 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
                 keyword: {
                     name: Unseen.keyword
                 },
+                part: {
+                    name: Unseen.part,
+                    optional: true
+                },
                 reason: {
                     name: Unseen.reason,
                     optional: true
@@ -1515,6 +1580,21 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
                 words: {
                     name: WordList.words,
                     defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        Yardsticks: {
+            name: Yardsticks.$type,
+            properties: {
+                members: {
+                    name: Yardsticks.members,
+                    defaultValue: [],
+                    optional: true
+                },
+                title: {
+                    name: Yardsticks.title,
                     optional: true
                 }
             },

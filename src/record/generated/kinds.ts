@@ -130,6 +130,14 @@ export interface BilgeAlarmFacts extends ComponentFacts {
     readonly 'heard-outside': Word<'yes' | 'no'>;
 }
 
+/** Coverage. The parts of the vessel that a survey of a kind, or of a kind of craft, is to speak of. */
+export interface CoverageFacts {
+    /** Parts that are expected */
+    readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
+    /** Why, and what goes without saying */
+    readonly 'remarks': Text;
+}
+
 /** Deck. The deck and its core. */
 export interface DeckFacts extends ComponentFacts {
     /** Core */
@@ -2344,6 +2352,76 @@ export interface ShowerSumpFacts extends ApplianceFacts {
     readonly 'looped': Word<'yes' | 'no'>;
 }
 
+/** Yardsticks. Limits where practice differs. A firm's own, set in its house file, stand in the place of these. */
+export interface YardsticksFacts {
+    /** Range of potential, fiberglass hull with bronze and stainless gear, against silver chloride */
+    readonly 'potential-fiberglass-bronze': Quantity;
+    /** Range of potential, fiberglass hull with an aluminum drive */
+    readonly 'potential-fiberglass-aluminum-drive': Quantity;
+    /** Range of potential, aluminum hull */
+    readonly 'potential-aluminum': Quantity;
+    /** Range of potential, steel hull */
+    readonly 'potential-steel': Quantity;
+    /** Range of potential, wooden hull */
+    readonly 'potential-wood': Quantity;
+    /** Clearance of a stern bearing at which it is worn, as a share of the shaft */
+    readonly 'bearing-wear': Quantity;
+    /** Clearance of a stern bearing at which it is worn, whatever the shaft */
+    readonly 'bearing-wear-most': Quantity;
+    /** Clearance of a rudder bearing at which it is worn, as a share of the stock */
+    readonly 'rudder-wear': Quantity;
+    /** Play at the tip of the rudder that is too much */
+    readonly 'rudder-tip-play': Quantity;
+    /** Least height of the water injection above the loaded waterline without a vented loop */
+    readonly 'riser-height': Quantity;
+    /** Age at which a hose is old */
+    readonly 'hose-life': Quantity;
+    /** Age at which an exhaust hose is old */
+    readonly 'exhaust-hose-life': Quantity;
+    /** Age at which a gas hose is old */
+    readonly 'gas-hose-life': Quantity;
+    /** Age at which a gas regulator is old */
+    readonly 'gas-regulator-life': Quantity;
+    /** Age at which the rubber of a shaft seal is due */
+    readonly 'shaft-bellows-life': Quantity;
+    /** Age at which the bellows of an outdrive are due */
+    readonly 'outdrive-bellows-life': Quantity;
+    /** Age at which the diaphragm of a saildrive is due */
+    readonly 'saildrive-seal-life': Quantity;
+    /** Age at which wire rigging is old without a rigger's report */
+    readonly 'wire-rigging-life': Quantity;
+    /** Age at which rod rigging is old without a rigger's report */
+    readonly 'rod-rigging-life': Quantity;
+    /** Wastage of plating that is watched */
+    readonly 'plate-watch': Quantity;
+    /** Wastage of plating whose renewal is planned */
+    readonly 'plate-plan': Quantity;
+    /** The same on a lightly built craft */
+    readonly 'plate-plan-light': Quantity;
+    /** Wastage of plating that is renewed */
+    readonly 'plate-renew': Quantity;
+    /** Depth of a lone pit that is repaired, as a share of the original thickness */
+    readonly 'lone-pit': Quantity;
+    /** Reading over the dry reference of the same meter from which a contrast is told */
+    readonly 'moisture-ratio': Quantity;
+    /** Whether a second clamp is advised below the waterline, where the tail has room */
+    readonly 'second-clamp-below-waterline': Word<'advise' | 'ignore'>;
+    /** What a bilge pump moves of its rating, where its curve is not known */
+    readonly 'pump-share': Quantity;
+    /** Share of glycol under which a coolant is too thin, where the engine's maker says nothing */
+    readonly 'glycol-least': Quantity;
+    /** Share of glycol under which advice is given */
+    readonly 'glycol-working': Quantity;
+    /** Share of glycol over which a coolant is too thick, where the engine's maker says nothing */
+    readonly 'glycol-most': Quantity;
+    /** Discharge coefficient of an opening */
+    readonly 'flow-coefficient': Quantity;
+    /** How far a shut valve counts as closing an opening that is not in use */
+    readonly 'shut-valve-on-unused': Word<'closed-if-capped' | 'never-closed' | 'closed'>;
+    /** Share of findings in the four most urgent words from which urgency is inflated */
+    readonly 'urgent-share': Quantity;
+}
+
 /** The facts of each kind, by its id. */
 export interface KindFacts {
     readonly 'component': ComponentFacts;
@@ -2354,6 +2432,7 @@ export interface KindFacts {
     readonly 'manual-bilge-pump': ManualBilgePumpFacts;
     readonly 'float-switch': FloatSwitchFacts;
     readonly 'bilge-alarm': BilgeAlarmFacts;
+    readonly 'coverage': CoverageFacts;
     readonly 'deck': DeckFacts;
     readonly 'hatch': HatchFacts;
     readonly 'portlight': PortlightFacts;
@@ -2562,6 +2641,7 @@ export interface KindFacts {
     readonly 'anti-siphon-device': AntiSiphonDeviceFacts;
     readonly 'water-pump': WaterPumpFacts;
     readonly 'shower-sump': ShowerSumpFacts;
+    readonly 'yardsticks': YardsticksFacts;
 }
 
 export type KindName = keyof KindFacts;
@@ -2604,6 +2684,8 @@ export interface AnyFacts {
     readonly 'battery-expires': DateValue;
     readonly 'beam': Quantity;
     readonly 'bearing-clearance': Quantity;
+    readonly 'bearing-wear': Quantity;
+    readonly 'bearing-wear-most': Quantity;
     readonly 'bearings': Word<'sound' | 'noisy' | 'loose' | 'not-tried'>;
     readonly 'because': Text;
     readonly 'bellows-cracked': Word<'yes' | 'no'>;
@@ -2727,6 +2809,7 @@ export interface AnyFacts {
     readonly 'engaged': DateValue;
     readonly 'engine-power': Quantity;
     readonly 'engines': Quantity;
+    readonly 'exhaust-hose-life': Quantity;
     readonly 'expires': DateValue;
     readonly 'exposed-area': Quantity;
     readonly 'fabric': Word<'pvc' | 'chlorosulfonated-rubber' | 'polyurethane' | 'unknown'>;
@@ -2747,6 +2830,7 @@ export interface AnyFacts {
     readonly 'flexes': Word<'yes' | 'no'>;
     readonly 'floodable-volume': Quantity;
     readonly 'flow': Quantity;
+    readonly 'flow-coefficient': Quantity;
     readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
     readonly 'foamed-in': Word<'yes' | 'no'>;
     readonly 'follows': Text;
@@ -2755,11 +2839,16 @@ export interface AnyFacts {
     readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'diesel' | 'gasoline'>;
     readonly 'gap': Quantity;
     readonly 'gas': Word<'propane' | 'butane' | 'natural-gas'>;
+    readonly 'gas-hose-life': Quantity;
+    readonly 'gas-regulator-life': Quantity;
     readonly 'gauge': Quantity | Word<'in-range' | 'out-of-range' | 'none'>;
     readonly 'gear': Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
     readonly 'gimbaled': Word<'yes' | 'no'>;
     readonly 'glycol': Quantity;
     readonly 'glycol-kind': Word<'ethylene' | 'propylene' | 'mixed' | 'unknown'>;
+    readonly 'glycol-least': Quantity;
+    readonly 'glycol-most': Quantity;
+    readonly 'glycol-working': Quantity;
     readonly 'grating': Word<'yes' | 'no'>;
     readonly 'gross-tonnage': Quantity;
     readonly 'handle': Word<'fitted' | 'gone' | 'tied'>;
@@ -2769,6 +2858,7 @@ export interface AnyFacts {
     readonly 'high': Quantity;
     readonly 'high-holding': Word<'yes' | 'no'>;
     readonly 'hoisted': Word<'yes' | 'no'>;
+    readonly 'hose-life': Quantity;
     readonly 'hours': Quantity;
     readonly 'hours-lain': Quantity;
     readonly 'hours-since-charge': Quantity;
@@ -2831,6 +2921,7 @@ export interface AnyFacts {
     readonly 'load-tested': DateValue;
     readonly 'load-voltage': Quantity;
     readonly 'logo': Text;
+    readonly 'lone-pit': Quantity;
     readonly 'looped': Word<'yes' | 'no'>;
     readonly 'loose': Word<'yes' | 'no'>;
     readonly 'low': Quantity;
@@ -2854,6 +2945,7 @@ export interface AnyFacts {
     readonly 'model': Text;
     readonly 'model-year': Quantity;
     readonly 'moisture': Text | Quantity;
+    readonly 'moisture-ratio': Quantity;
     readonly 'months-to-haul-out': Quantity;
     readonly 'motto': Text;
     readonly 'mounted': Word<'clamped' | 'bolted'>;
@@ -2883,6 +2975,7 @@ export interface AnyFacts {
     readonly 'original-mass': Quantity;
     readonly 'original-thickness': Quantity;
     readonly 'original-volume': Quantity;
+    readonly 'outdrive-bellows-life': Quantity;
     readonly 'outlet-above-waterline': Quantity;
     readonly 'output': Quantity;
     readonly 'outside-diameter': Quantity;
@@ -2892,6 +2985,7 @@ export interface AnyFacts {
     readonly 'painter-fast': Word<'yes' | 'no'>;
     readonly 'part': ComponentRef;
     readonly 'particulars': Text;
+    readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
     readonly 'pattern': Text | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'rigid' | 'flexible'>;
     readonly 'penetrations-sealed': Word<'yes' | 'no'>;
     readonly 'percussion': Text;
@@ -2905,16 +2999,25 @@ export interface AnyFacts {
     readonly 'pits': Word<'none' | 'lone' | 'grouped'>;
     readonly 'pitted': Word<'yes' | 'no'>;
     readonly 'place': Text;
+    readonly 'plate-plan': Quantity;
+    readonly 'plate-plan-light': Quantity;
+    readonly 'plate-renew': Quantity;
+    readonly 'plate-watch': Quantity;
     readonly 'play': Quantity;
     readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
     readonly 'poles': Quantity;
     readonly 'port': Quantity | Text;
     readonly 'position': Word<'open' | 'shut'>;
     readonly 'potential': Quantity;
+    readonly 'potential-aluminum': Quantity;
     readonly 'potential-dc-off': Quantity;
     readonly 'potential-dc-on': Quantity;
+    readonly 'potential-fiberglass-aluminum-drive': Quantity;
+    readonly 'potential-fiberglass-bronze': Quantity;
     readonly 'potential-shore-in': Quantity;
     readonly 'potential-shore-out': Quantity;
+    readonly 'potential-steel': Quantity;
+    readonly 'potential-wood': Quantity;
     readonly 'present': Text;
     readonly 'present-mass': Quantity;
     readonly 'present-volume': Quantity;
@@ -2923,6 +3026,7 @@ export interface AnyFacts {
     readonly 'protects': ComponentRef;
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
     readonly 'pull': Quantity;
+    readonly 'pump-share': Quantity;
     readonly 'purpose': Text;
     readonly 'push-test': Quantity;
     readonly 'quantity': Quantity;
@@ -2959,12 +3063,17 @@ export interface AnyFacts {
     readonly 'rigger-report': DateValue;
     readonly 'rim-above-waterline': Quantity;
     readonly 'rim-below-waterline': Quantity;
+    readonly 'riser-height': Quantity;
+    readonly 'rod-rigging-life': Quantity;
     readonly 'role': Text;
     readonly 'rubber': Word<'sound' | 'soft' | 'parted' | 'not-seen'>;
+    readonly 'rudder-tip-play': Quantity;
+    readonly 'rudder-wear': Quantity;
     readonly 'run-out': Quantity;
     readonly 'running-temperature': Quantity;
     readonly 'runs-hot': Word<'yes' | 'no'>;
     readonly 'sail-kind': Text;
+    readonly 'saildrive-seal-life': Quantity;
     readonly 'sampled': Quantity;
     readonly 'scale': Text;
     readonly 'scope': Text;
@@ -2972,6 +3081,7 @@ export interface AnyFacts {
     readonly 'seal-fitted': DateValue;
     readonly 'sealant': Text;
     readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'> | Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
+    readonly 'second-clamp-below-waterline': Word<'advise' | 'ignore'>;
     readonly 'section': Text;
     readonly 'secured': Word<'yes' | 'no'>;
     readonly 'secured-by': Word<'locked-door' | 'none' | 'not-seen'>;
@@ -2983,11 +3093,13 @@ export interface AnyFacts {
     readonly 'service-due': DateValue;
     readonly 'serviced': DateValue;
     readonly 'set-point': Quantity;
+    readonly 'shaft-bellows-life': Quantity;
     readonly 'shaft-diameter': Quantity;
     readonly 'shank-loss': Quantity;
     readonly 'sheathed': Word<'yes' | 'no'>;
     readonly 'sheathed-to-fuse': Word<'yes' | 'no'>;
     readonly 'shift': Word<'clean' | 'stiff' | 'slips' | 'not-tried'>;
+    readonly 'shut-valve-on-unused': Word<'closed-if-capped' | 'never-closed' | 'closed'>;
     readonly 'shuts-off': Word<'yes' | 'no'>;
     readonly 'side': Word<'port' | 'starboard' | 'centerline' | 'both'>;
     readonly 'signal': Word<'red-hand' | 'red-parachute' | 'red-meteor' | 'orange-smoke' | 'flag' | 'electric-light'>;
@@ -3055,6 +3167,7 @@ export interface AnyFacts {
     readonly 'turns-engaged': Quantity;
     readonly 'type': Word<'motor-yacht' | 'sailing-yacht' | 'catamaran' | 'trimaran' | 'steel-vessel' | 'aluminum-workboat' | 'wooden-classic' | 'houseboat' | 'rigid-inflatable' | 'gasoline-cruiser'>;
     readonly 'urgency': Word<'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days' | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only'>;
+    readonly 'urgent-share': Quantity;
     readonly 'vapor-tight': Word<'yes' | 'no'>;
     readonly 'vent-at-bottom': Word<'yes' | 'no'>;
     readonly 'vent-bore': Quantity;
@@ -3081,6 +3194,7 @@ export interface AnyFacts {
     readonly 'wet-pad': Word<'yes' | 'no'>;
     readonly 'wet-place': Word<'yes' | 'no'>;
     readonly 'wetted': Word<'yes' | 'no'>;
+    readonly 'wire-rigging-life': Quantity;
     readonly 'works': Word<'yes' | 'no' | 'not-tried'> | Word<'free' | 'stiff' | 'seized' | 'not-tried'>;
     readonly 'zinc': Quantity;
 }

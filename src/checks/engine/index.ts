@@ -1,4 +1,4 @@
 import type { Check } from '../contract.js';
 import { coolantOutOfRange } from './coolant-out-of-range.js';
 
-export const coolantChecks: readonly Check[] = [coolantOutOfRange];
+export const engineChecks: readonly Check[] = [coolantOutOfRange];

@@ -11,7 +11,7 @@ const judgedOfHoses: ReadonlySet<string> = new Set(['perished', 'cracked', 'soft
 
 export const faultWithoutFinding = defineCheck({
     id,
-    group: 'answers',
+    group: 'record',
     severity: 'error',
     title: 'Fault without a finding',
     why: 'A fault that is recorded and not spoken of reads as if it did not matter.',

@@ -8,7 +8,7 @@ import { bottlesOf, hasFixedSystem, lengthForCarriageM, satisfies } from './bott
 
 export const extinguisherOutOfDate = defineCheck({
     id: 'extinguisher-out-of-date',
-    group: 'fire',
+    group: 'safety',
     severity: 'error',
     title: 'Extinguisher is out of date or not in order',
     why: 'A disposable bottle counts for twelve years, whatever its gauge shows.',

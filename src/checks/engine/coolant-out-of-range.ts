@@ -8,7 +8,7 @@ import {
 
 export const coolantOutOfRange = defineCheck({
     id: 'coolant-out-of-range',
-    group: 'coolant',
+    group: 'engine',
     severity: 'error',
     title: 'Coolant is out of range',
     why: 'A thin mix rusts and freezes, a thick one cools badly and, past about 68 %, freezes sooner again.',

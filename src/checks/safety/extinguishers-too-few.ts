@@ -7,7 +7,7 @@ import { bottlesOf, hasFixedSystem, lengthForCarriageM, satisfies, type Bottle }
 
 export const extinguishersTooFew = defineCheck({
     id: 'extinguishers-too-few',
-    group: 'fire',
+    group: 'safety',
     severity: 'error',
     title: 'Too few extinguishers for her length',
     why: 'What is not aboard puts out no fire, and the number is a rule of carriage.',

@@ -1,0 +1,3 @@
+import type { Check } from '../contract.js';
+
+export const electricalChecks: readonly Check[] = [];
