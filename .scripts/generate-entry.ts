@@ -21,6 +21,7 @@ function valueType(type: PropertyType, wordLists: ReadonlyMap<string, { words: R
         case 'checks': return 'CheckRef';
         case 'standards': return 'Citation';
         case 'figure': return 'Quantity | DateValue';
+        case 'columns': return 'Word | Text';
         default: {
             const list = wordLists.get(type.type);
             return list ? union(list.words.keys()) : 'Quantity';

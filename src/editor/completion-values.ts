@@ -2,7 +2,8 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import { allUnits, type Dimension } from '../quantities/index.js';
 import { choicesOf, typeTitle } from '../record/facts.js';
-import type { FactSet, KindInfo, PropertyType } from '../record/model.js';
+import { wordOf, type FactSet, type KindInfo, type PropertyType } from '../record/model.js';
+import { columnsOf, rowKindOf, type Columns } from '../record/readings.js';
 import { firstLine, literal, parametersOf, type Offers, type Where } from './completion-offers.js';
 import { offerChecks, offerIds, nextId, openProblems } from './completion-names.js';
 import { offerInText } from './completion-texts.js';
@@ -177,7 +178,12 @@ export async function offerValues(where: Where, offers: Offers, services: Garboa
     const { vocabulary } = view;
     const type = typeOf({ ...(reader.property === undefined ? {} : { property: reader.property }), frame: reader.frame }, vocabulary);
     switch (type?.type) {
-        case undefined: return;
+        case undefined: return reader.property === undefined && reader.frame.owner === 'reading' ? offerCells(where, offers) : undefined;
+        case 'columns':
+            for (const [name, column] of columnsHere(where)) {
+                offers.add(name, { rank: 0, kind: CompletionItemKind.Field, detail: firstLine(typeTitle(column, vocabulary)), docs: column.about ?? '' });
+            }
+            return;
         case 'text':
             offers.add('"…"', { rank: 0, snippet: '"$1"', filter: '"' });
             return offers.phrases('phrase ', reader.frame.statement?.targets ?? []);
@@ -220,6 +226,26 @@ export async function offerValues(where: Where, offers: Offers, services: Garboa
             }
             return offerFigures(where, offers, type?.type as Dimension | undefined); // What is left are dimensions.
         }
+    }
+}
+
+/** The columns of the table the cursor stands in. */
+function columnsHere({ view: { record, vocabulary }, reader: { frame } }: Where): Columns {
+    const reading = record?.readings.find(each => each.id === frame.statement?.id);
+    return columnsOf(rowKindOf(reading ? wordOf(reading, 'measures') : undefined, vocabulary), vocabulary);
+}
+
+/** Words and components that some column of the table takes. */
+function offerCells(where: Where, offers: Offers): void {
+    const { vocabulary } = where.view;
+    const columns = columnsHere(where);
+    for (const [name, type] of columns) {
+        for (const word of choicesOf(type, vocabulary) ?? []) {
+            offers.add(word, { rank: 0, kind: CompletionItemKind.EnumMember, detail: name });
+        }
+    }
+    if (columns.some(([, type]) => type.type === 'component')) {
+        offerIds(where.view, offers, () => 1);
     }
 }
 

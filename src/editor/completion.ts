@@ -144,7 +144,12 @@ export class SurveyCompletionProvider implements CompletionProvider {
             case 'chain': return offerChain(where, offers);
             case 'arrow': return offers.add('->', { rank: 0, detail: 'the next component of the run', insert: '-> ', again: true });
             case 'check': return offerCheck(where, offers);
-            case 'reason': case 'prose': case 'place': case 'what': case 'label': case 'survey-number':
+            case 'what':
+                if (reader.last && ['unseen', 'absent'].includes(reader.last.image)) {
+                    offers.words(where.view.vocabulary.wordLists.get('part')?.words ?? new Map<string, string>(), 1);
+                }
+                return offers.add('"…"', { rank: 0, snippet: '"$1"', filter: '"' });
+            case 'reason': case 'prose': case 'place': case 'label': case 'survey-number':
                 return offers.add('"…"', { rank: 0, snippet: '"$1"', filter: '"' });
             case 'survey-kind': return offers.words(where.view.vocabulary.wordLists.get('survey-kind')?.words ?? new Map<string, string>());
             case 'lies': return offers.words(new Map([['ashore', 'out of the water, on stands or in slings'], ['afloat', 'in the water']]));

@@ -9,8 +9,9 @@ import { catalogueScheme, catalogueSources, catalogueText } from '../record/cata
 import { computedProperties } from '../record/computed.js';
 import { closureOf, resolveUse } from '../record/documents.js';
 import { choicesOf } from '../record/facts.js';
-import type { PropertyType, ProseRef, Span, SurveyRecord, Vocabulary } from '../record/model.js';
+import { wordOf, type PropertyType, type ProseRef, type Span, type SurveyRecord, type Vocabulary } from '../record/model.js';
 import { parseProse, plainText } from '../record/prose.js';
+import { rowKindOf } from '../record/readings.js';
 import { vocabularyOf } from '../record/vocabulary.js';
 import { explanationUri } from './diagnostics.js';
 import { photoUris } from './links.js';
@@ -140,7 +141,8 @@ function named(kind: SymbolKind, id: string, { record, declarations }: Context):
         case 'finding': return { kind, id, declarations: spans([record?.findings.find(finding => finding.id === id)]) };
         case 'system': return { kind, id, declarations: record?.systems.filter(system => system.id === id).map(system => system.span) ?? [] };
         case 'check': return checkById(id) ? { kind, id, declarations: [], uri: explanationUri(checkById(id)?.id ?? id) } : undefined;
-        case 'reading': case 'comparable': return { kind, id, declarations: [] };
+        case 'reading': return { kind, id, declarations: spans([record?.readings.find(reading => reading.id === id)]) };
+        case 'comparable': return { kind, id, declarations: [] };
         default: {
             const span = declarations.get(`${kind === 'word-list' ? 'words' : kind}:${id}`);
             return span ? { kind, id, declarations: [span] } : undefined;
@@ -175,7 +177,13 @@ function valueSymbol(role: Role, view: Context): GarboardSymbol | undefined {
     const type = typeOf(role, view.vocabulary);
     const id = role.token.image;
     switch (type?.type) {
-        case undefined: return undefined;
+        case undefined:
+            // In a row of readings an id is a component's; its columns are not known here.
+            return role.frame.owner === 'reading' && view.record?.components.has(id) ? named('component', id, view) : undefined;
+        case 'columns': {
+            const reading = view.record?.readings.find(each => each.id === role.frame.statement?.id);
+            return property(id, rowKindOf(reading ? wordOf(reading, 'measures') : undefined, view.vocabulary) ?? '', view);
+        }
         case 'material': return named('material', id, view);
         case 'component': return named('component', id, view);
         case 'person': return named('person', id, view);

@@ -19,6 +19,8 @@ export interface ValueContext {
     readonly componentIds: () => Iterable<string>;
     /** Ids a bare `{bore}` in a phrase may refer to: the components a finding is about. */
     readonly targets: readonly string[];
+    /** Columns that a table of readings may name. */
+    readonly columns?: ReadonlySet<string>;
     /** Receives every prose with its span, to be checked once all facts are known. */
     readonly prose?: (prose: Prose) => void;
 }
@@ -112,6 +114,7 @@ export function typeTitle(type: PropertyType, vocabulary: Vocabulary): string {
         case 'checks': return 'the ids of the checks it answers';
         case 'standards': return 'a standard and its clause, each in quotes';
         case 'photo': return 'the path of a picture in quotes';
+        case 'columns': return 'the names of the columns, or headings in quotes';
         default: return 'a value';
     }
 }
@@ -127,7 +130,7 @@ export function choicesOf(type: PropertyType, vocabulary: Vocabulary): Iterable<
     return vocabulary.wordLists.get(type.type)?.words.keys();
 }
 
-function lowerItem(item: ValueItem, property: string, type: PropertyType, context: ValueContext): Value | undefined {
+export function lowerItem(item: ValueItem, property: string, type: PropertyType, context: ValueContext): Value | undefined {
     const { uri, gaps, vocabulary } = context;
     const wrong = () => {
         gaps.add('error', 'value-of-wrong-kind', spanOf(item, uri), `${property} takes ${typeTitle(type, vocabulary)}; ${item.$cstNode?.text ?? 'this'} is not that.`);
@@ -190,6 +193,20 @@ function lowerItem(item: ValueItem, property: string, type: PropertyType, contex
                 return undefined;
             }
             return { type: 'person', id: item.word };
+        case 'columns': {
+            if (item.$type === 'TextItem') {
+                return { type: 'text', prose: parseProse(item.text, item.$cstNode?.offset ?? 0, uri) };
+            }
+            if (item.$type !== 'WordItem') {
+                return wrong();
+            }
+            if (context.columns && !context.columns.has(item.word)) {
+                gaps.unknown('column-unknown', spanOf(item, uri), item.word, `Such a table has no column ${item.word}.`, context.columns, 'error',
+                    context.columns.size === 0 ? 'Say what it measures first.' : `It has ${[...context.columns].join(', ')}.`);
+                return undefined;
+            }
+            return { type: 'word', word: item.word };
+        }
         case 'checks':
             return item.$type === 'WordItem' ? { type: 'check', id: item.word, span: spanOf(item, uri) } : wrong();
         case 'standards': {
@@ -328,7 +345,7 @@ function lowerPhrase(item: Extract<ValueItem, { $type: 'PhraseItem' }>, context:
             segments.push({ ...segment, span });
         }
     }
-    const prose: Prose = { text: segments.map(s => typeof s === 'string' ? s : `{${s.component}${s.property ? `.${s.property}` : ''}}`).join(''), segments };
+    const prose: Prose = { text: segments.map(s => typeof s === 'string' ? s : `{${s.component}${s.property ? `.${s.property}` : ''}}`).join(''), segments, span };
     context.prose?.(prose);
     return { type: 'text', prose };
 }

@@ -13,6 +13,7 @@ import type {
 } from './model.js';
 import type { KindName } from './generated/kinds.js';
 import { parseProse, plainText } from './prose.js';
+import { columnsOf, lowerRows, rowKindOf } from './readings.js';
 import { headSpan, nameSpan, partSpan, spanOf, type SourceFile } from './source.js';
 import { vocabularyOf } from './vocabulary.js';
 
@@ -171,11 +172,17 @@ export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyReco
         };
     }).filter((a): a is Acceptance => a !== undefined);
 
-    const readings = sorted.readings.map(({ node, uri, system }): Reading => ({
-        kind: 'reading', id: node.name ?? '', ...(node.title ? { title: plainText(node.title) } : {}), ...(system ? { system } : {}),
-        on: targetsOf(node.targets, uri), facts: lowerFacts(node.members, 'reading', contextOf(uri)), span: spanOf(node, uri),
-        rows: node.rows.map(row => ({ label: plainText(row.label ?? '""'), values: looseValues(row.value, uri, gaps), span: spanOf(row, uri) })),
-    }));
+    const readings = sorted.readings.map(({ node, uri, system }): Reading => {
+        const measures = node.members.find((m): m is ast.Property => m.$type === 'Property' && m.name === 'measures')?.value?.items[0];
+        const rowKind = rowKindOf(measures?.$type === 'WordItem' ? measures.word : undefined, vocabulary);
+        const facts = lowerFacts(node.members, 'reading', { ...contextOf(uri), columns: new Set(columnsOf(rowKind, vocabulary).map(([name]) => name)) });
+        return {
+            kind: 'reading', id: node.name ?? '', ...(node.title ? { title: plainText(node.title) } : {}), ...(system ? { system } : {}),
+            on: targetsOf(node.targets, uri), facts, span: spanOf(node, uri), idSpan: partSpan(node, 'name', uri),
+            rows: lowerRows(node.rows, rowKind, facts.get('columns')?.values ?? [], contextOf(uri)),
+        };
+    });
+    reportTwice(readings, 'table of readings', gaps);
 
     const valuations = sorted.valuations.map(({ node, uri }): Valuation => ({
         kind: 'valuation', ...(node.title ? { title: plainText(node.title) } : {}), facts: lowerFacts(node.members, 'valuation', contextOf(uri)),
@@ -425,24 +432,6 @@ function looseFigure(written: string | undefined, span: Span, gaps: Gaps): Value
         return undefined;
     }
     return parsed.figure.kind === 'date' ? { type: 'date', figure: parsed.figure } : { type: 'quantity', si: parsed.figure.si, figure: parsed.figure };
-}
-
-/** Values of a table row: figures, words and texts as they come. */
-function looseValues(value: ast.Value | undefined, uri: string, gaps: Gaps): Value[] {
-    const values: Value[] = [];
-    for (const item of value?.items ?? []) {
-        if (item.$type === 'FigureItem') {
-            const figure = looseFigure(item.figure, spanOf(item, uri), gaps);
-            if (figure) {
-                values.push(figure);
-            }
-        } else if (item.$type === 'WordItem') {
-            values.push({ type: 'word', word: item.word });
-        } else if (item.$type === 'TextItem') {
-            values.push({ type: 'text', prose: parseProse(item.text, item.$cstNode?.offset ?? 0, uri) });
-        }
-    }
-    return values;
 }
 
 /** Every reference in prose must lead to a component and to a fact that is recorded or can be computed. */

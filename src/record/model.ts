@@ -80,6 +80,9 @@ export interface Prose {
     /** The text as the surveyor sees it, quotes and escapes removed, braces kept. */
     readonly text: string;
     readonly segments: readonly (string | ProseRef)[];
+    /** The token as written, quotes included; absent where the words come from a phrase. */
+    readonly raw?: string;
+    readonly span?: Span;
 }
 
 export interface ProseRef {
@@ -220,7 +223,22 @@ export interface Reading extends FactSet<'reading'> {
     readonly title?: string;
     readonly system?: string;
     readonly on: readonly Component[];
-    readonly rows: readonly { readonly label: string; readonly values: readonly Value[]; readonly span: Span }[];
+    readonly rows: readonly Row[];
+    readonly span: Span;
+    readonly idSpan: Span;
+}
+
+/** One cell of a row: its column where it is known, its value unless it is left empty. */
+export interface Cell {
+    readonly column?: string;
+    readonly value?: Value;
+    readonly span: Span;
+}
+
+/** A row of a table: its values by column as facts, and its cells as they stand. */
+export interface Row<K extends KindName = KindName> extends FactSet<K> {
+    readonly label: string;
+    readonly cells: readonly Cell[];
     readonly span: Span;
 }
 
@@ -468,6 +486,16 @@ export function ofKind<K extends KindName>(record: SurveyRecord, kind: K): reado
     }
     return found as readonly Component<K>[]; // Each passed isKind for K above.
 }
+
+/** The rows of every table that measures a thing, each with its table. */
+export function rowsOf<M extends Measured>(record: SurveyRecord, measures: M): readonly { readonly reading: Reading; readonly row: Row<`${M}-row`> }[] {
+    return record.readings.filter(reading => wordOf(reading, 'measures') === measures).flatMap(reading =>
+        // The lowering makes rows of the kind that is measured.
+        reading.rows.map(row => ({ reading, row: row as Row<`${M}-row`> })));
+}
+
+/** What tables may measure: whatever the catalogue declares rows for. */
+export type Measured = KindName extends infer K ? K extends `${infer M}-row` ? M : never : never;
 
 /** The runs that a component is part of, in order of the text. */
 export function runsThrough(record: SurveyRecord, component: Component): readonly Run[] {

@@ -49,7 +49,7 @@ function dedent(text: string): string {
 export function parseProse(token: string, start: number, uri: string, malformed?: (span: Span, inner: string) => void): Prose {
     const body = inside(token);
     if (!body.includes('{') && !body.includes('\\') && !body.includes('\n')) {
-        return { text: body, segments: body === '' ? [] : [body] };
+        return { text: body, segments: body === '' ? [] : [body], raw: token, span: { uri, start, end: start + token.length } };
     }
     const offset = start + quoteLength(token);
     const segments: (string | ProseRef)[] = [];
@@ -79,7 +79,7 @@ export function parseProse(token: string, start: number, uri: string, malformed?
     if (pending !== '') {
         segments.push(pending);
     }
-    return { text: plainText(token), segments: body.includes('\n') ? dedentSegments(segments) : segments };
+    return { text: plainText(token), segments: body.includes('\n') ? dedentSegments(segments) : segments, raw: token, span: { uri, start, end: start + token.length } };
 }
 
 function dedentSegments(segments: (string | ProseRef)[]): (string | ProseRef)[] {

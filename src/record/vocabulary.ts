@@ -16,7 +16,7 @@ const metalClasses = new Set(['copper-alloy', 'nickel-alloy', 'stainless', 'iron
 export const plainTypes: ReadonlySet<string> = new Set([
     'number', 'length', 'area', 'volume', 'mass', 'time', 'temperature', 'pressure', 'flow', 'speed', 'voltage', 'current', 'resistance',
     'power', 'charge', 'energy', 'force', 'torque', 'angle', 'fraction', 'rotation', 'rate', 'money', 'date', 'frequency', 'density-per-area',
-    'time-of-day', 'text', 'word', 'flag', 'material', 'component', 'person', 'checks', 'standards', 'photo', 'figure',
+    'time-of-day', 'text', 'word', 'flag', 'material', 'component', 'person', 'checks', 'standards', 'photo', 'figure', 'columns',
 ]);
 
 export interface VocabularyResult {

@@ -106,6 +106,20 @@ export interface BilgePumpFacts extends PumpFacts {
     readonly 'bypasses-main-switch': Word<'yes' | 'no'>;
     /** How often it starts as she lies */
     readonly 'starts': Quantity;
+    /** Voltage at the pump as it runs */
+    readonly 'voltage': Quantity;
+    /** Fuse that guards it */
+    readonly 'fuse': Quantity;
+    /** Fuse its maker asks for */
+    readonly 'makers-fuse': Quantity;
+    /** Whether water was rising in the bilge at the survey */
+    readonly 'water-rising': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Hand bilge pump. A bilge pump worked by hand. */
@@ -118,6 +132,14 @@ export interface FloatSwitchFacts extends ComponentFacts {
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
     /** Height above the lowest point at which it starts the pump */
     readonly 'height': Quantity;
+    /** How it senses water */
+    readonly 'build': Word<'mechanical' | 'electronic'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** High-water alarm. Tells when water rises in the bilge. */
@@ -128,6 +150,12 @@ export interface BilgeAlarmFacts extends ComponentFacts {
     readonly 'height': Quantity;
     /** Whether it is heard from the dock */
     readonly 'heard-outside': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Coverage. The parts of the vessel that a survey of a kind, or of a kind of craft, is to speak of. */
@@ -144,6 +172,24 @@ export interface DeckFacts extends ComponentFacts {
     readonly 'core': MaterialValue;
     /** What sounding told */
     readonly 'percussion': Text;
+    /** Area of the panel sounded */
+    readonly 'panel-area': Quantity;
+    /** Area of each patch that sounds dull or hollow */
+    readonly 'hollow-area': Quantity;
+    /** What bears on the hollow place */
+    readonly 'load-point': Word<'mast' | 'chainplate' | 'engine' | 'none'>;
+    /** What the meter read, on its own scale */
+    readonly 'moisture': Text;
+    /** Highest reading of the meter, on its own scale */
+    readonly 'moisture-reading': Quantity;
+    /** Reading of a place known dry, same meter and mode */
+    readonly 'dry-reference': Quantity;
+    /** What lies behind the place read */
+    readonly 'meter-behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
+    /** What it sounded like where the meter read highest */
+    readonly 'sounds': Word<'clear' | 'dull' | 'hollow'>;
+    /** How far it gives under a person's weight */
+    readonly 'deflection': Quantity;
     /** Whether it leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
 }
@@ -152,6 +198,10 @@ export interface DeckFacts extends ComponentFacts {
 export interface HatchFacts extends ComponentFacts {
     /** Clear opening */
     readonly 'clear-opening': Text;
+    /** What holds it shut */
+    readonly 'dogs': Word<'sound' | 'stiff' | 'broken' | 'missing' | 'not-tried'>;
+    /** Its seal */
+    readonly 'seal': Word<'sound' | 'hard' | 'torn' | 'missing' | 'not-seen'>;
     /** Whether it leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
     /** Whether its light is crazed */
@@ -160,8 +210,14 @@ export interface HatchFacts extends ComponentFacts {
 
 /** Portlight. A window in the side. */
 export interface PortlightFacts extends ComponentFacts {
+    /** Clear opening */
+    readonly 'clear-opening': Text;
+    /** Whether it opens */
+    readonly 'opens': Word<'yes' | 'no'>;
     /** Whether it leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
+    /** Whether its pane is crazed */
+    readonly 'crazed': Word<'yes' | 'no'>;
     /** Height of its sill above the waterline */
     readonly 'sill-above-waterline': Quantity;
 }
@@ -178,6 +234,8 @@ export interface CockpitFacts extends ComponentFacts {
     readonly 'drain-bore': Quantity;
     /** Height of the companionway sill above the sole */
     readonly 'sill-height': Quantity;
+    /** Water it holds when full */
+    readonly 'volume': Quantity;
     /** Whether she is meant for use offshore */
     readonly 'offshore': Word<'yes' | 'no'>;
 }
@@ -186,10 +244,12 @@ export interface CockpitFacts extends ComponentFacts {
 export interface StanchionFacts extends ComponentFacts {
     /** Height above deck */
     readonly 'height': Quantity;
-    /** Spacing */
+    /** Widest spacing */
     readonly 'spacing': Quantity;
     /** Whether a base moves under load */
     readonly 'base-moves': Word<'yes' | 'no'>;
+    /** What backs the bases */
+    readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'>;
 }
 
 /** Lifelines. Wires along the side. */
@@ -198,6 +258,10 @@ export interface LifelineFacts extends ComponentFacts {
     readonly 'height': Quantity;
     /** Diameter */
     readonly 'diameter': Quantity;
+    /** Widest spacing of its posts */
+    readonly 'spacing': Quantity;
+    /** How far it gives under a push midway between posts */
+    readonly 'sag': Quantity;
     /** Whether the wire is coated */
     readonly 'coated': Word<'yes' | 'no'>;
 }
@@ -208,8 +272,12 @@ export interface GuardrailFacts extends ComponentFacts {
     readonly 'height': Quantity;
     /** Largest gap in it */
     readonly 'gap': Quantity;
+    /** Widest spacing of its posts */
+    readonly 'spacing': Quantity;
     /** Whether a base moves under load */
     readonly 'base-moves': Word<'yes' | 'no'>;
+    /** What backs the bases */
+    readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'>;
 }
 
 /** Boarding ladder. A ladder a swimmer can use. */
@@ -232,6 +300,10 @@ export interface AnchorFacts extends ComponentFacts {
     readonly 'mass': Quantity;
     /** Pattern */
     readonly 'pattern': Text;
+    /** Whether it is the main anchor */
+    readonly 'main': Word<'yes' | 'no'>;
+    /** Mass that its maker's chart asks for on her */
+    readonly 'makers-mass': Quantity;
     /** Whether its maker's chart allows a lighter one */
     readonly 'high-holding': Word<'yes' | 'no'>;
 }
@@ -240,18 +312,28 @@ export interface AnchorFacts extends ComponentFacts {
 export interface ChainFacts extends ComponentFacts {
     /** Wire diameter when new */
     readonly 'link-original': Quantity;
-    /** Wire diameter now, mean of two axes */
+    /** Wire diameter now where it is thinnest, on two axes */
     readonly 'link-now': Quantity;
     /** Length */
     readonly 'length': Quantity;
+    /** Depth of water at the deepest place she anchors in */
+    readonly 'deepest-berth': Quantity;
+    /** Height of the bow roller above water */
+    readonly 'bow-height': Quantity;
 }
 
-/** Rode. Line to the anchor. */
+/** Rode. Line to the anchor, with the chain between. */
 export interface RodeFacts extends ComponentFacts {
     /** Diameter */
     readonly 'diameter': Quantity;
-    /** Length */
+    /** Length, the chain at its end included */
     readonly 'length': Quantity;
+    /** What it is made of */
+    readonly 'build': Word<'chain' | 'mixed' | 'rope'>;
+    /** Depth of water at the deepest place she anchors in */
+    readonly 'deepest-berth': Quantity;
+    /** Height of the bow roller above water */
+    readonly 'bow-height': Quantity;
     /** Whether it is chafed */
     readonly 'chafed': Word<'yes' | 'no'>;
 }
@@ -366,6 +448,20 @@ export interface BatteryFacts extends ComponentFacts {
     readonly 'spring-clips': Word<'yes' | 'no'>;
     /** Whether it stands in a space with gasoline */
     readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** Name of the bank it is joined in, as house or port start */
+    readonly 'bank': Text;
+    /** What it is for */
+    readonly 'purpose': Word<'start' | 'house' | 'thruster' | 'other'>;
+    /** Charging voltage that its maker gives, as 14.2 V..14.6 V */
+    readonly 'charging-voltage': Quantity;
+    /** Whether a device parts it from charge and load when a cell is out of bounds (lithium) */
+    readonly 'cut-off': Word<'yes' | 'no'>;
+    /** Temperature of its case */
+    readonly 'temperature': Quantity;
+    /** Whether its case is swollen */
+    readonly 'swollen': Word<'yes' | 'no'>;
+    /** Share of the time that a bilge pump runs on it as she lies */
+    readonly 'pump-duty': Quantity;
 }
 
 /** Battery switch. Parts a battery from its circuits. */
@@ -374,6 +470,8 @@ export interface BatterySwitchFacts extends ComponentFacts {
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
     /** Rating */
     readonly 'rating': Quantity;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
 }
 
 /** Fuse. Guards a conductor. */
@@ -384,8 +482,10 @@ export interface FuseFacts extends ComponentFacts {
     readonly 'distance': Quantity;
     /** The conductor it guards */
     readonly 'protects': ComponentRef;
-    /** Whether the wire is sheathed from the source to it */
+    /** Whether the wire is sheathed or enclosed all the way from the source to it */
     readonly 'sheathed-to-fuse': Word<'yes' | 'no'>;
+    /** Where the wire starts: a battery post, a bus, a switch */
+    readonly 'source': Word<'battery' | 'bus' | 'switch' | 'charger' | 'other'>;
 }
 
 /** Breaker. Guards a circuit, and can be reset. */
@@ -396,6 +496,12 @@ export interface BreakerFacts extends ComponentFacts {
     readonly 'protects': ComponentRef;
     /** Distance from the source along the wire */
     readonly 'distance': Quantity;
+    /** Whether the wire is sheathed or enclosed all the way from the source to it */
+    readonly 'sheathed-to-breaker': Word<'yes' | 'no'>;
+    /** Where the wire starts: a battery post, a bus, a switch */
+    readonly 'source': Word<'battery' | 'bus' | 'switch' | 'charger' | 'other'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
 }
 
 /** Main breaker. Parts the shore power from the boat. */
@@ -428,10 +534,26 @@ export interface ConductorFacts extends ComponentFacts {
     readonly 'load-voltage': Quantity;
     /** To earth, by the test voltage named */
     readonly 'insulation-resistance': Quantity;
+    /** Voltage its insulation was tested with */
+    readonly 'test-voltage': Quantity;
     /** Whether it is stranded */
     readonly 'stranded': Word<'yes' | 'no'>;
     /** Whether it is chafed */
     readonly 'chafed': Word<'yes' | 'no'>;
+    /** Nominal voltage of its circuit */
+    readonly 'voltage': Quantity;
+    /** What it carries current for; panel-feed feeds a switch panel */
+    readonly 'purpose': Word<'panel-feed' | 'bilge-pump' | 'blower' | 'navigation-light' | 'electronics' | 'lighting' | 'cranking' | 'charging' | 'ignition' | 'power' | 'other'>;
+    /** Conductors with current in its bundle or sheath */
+    readonly 'bundled': Quantity;
+    /** Whether a fuse or breaker guards it */
+    readonly 'fused': Word<'yes' | 'no'>;
+    /** Whether it is the grounded side, which takes no fuse */
+    readonly 'grounded': Word<'yes' | 'no'>;
+    /** Whether it runs through a space with gasoline */
+    readonly 'gasoline-space': Word<'yes' | 'no'>;
+    /** Whether the lights on it are seen to dim */
+    readonly 'lights-dim': Word<'yes' | 'no'>;
 }
 
 /** Panel. A switch panel. */
@@ -440,34 +562,70 @@ export interface PanelFacts extends ComponentFacts {
     readonly 'labeled': Word<'yes' | 'no'>;
     /** Whether its back is covered */
     readonly 'covered': Word<'yes' | 'no'>;
+    /** Nominal voltage */
+    readonly 'voltage': Quantity;
+    /** Whether it shows reversed polarity of the shore power */
+    readonly 'polarity-indicator': Word<'yes' | 'no'>;
 }
 
 /** Battery charger. Charges from shore power. */
 export interface ChargerFacts extends ComponentFacts {
-    /** Charging voltage */
+    /** Charging voltage, at the battery */
     readonly 'voltage': Quantity;
     /** Rated current */
     readonly 'current': Quantity;
+    /** The battery it charges, or one of the bank */
+    readonly 'charges': ComponentRef;
+    /** Nominal voltage of the bank it charges */
+    readonly 'bank-voltage': Quantity;
+    /** Stage of charging the voltage was read in */
+    readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
+    /** Kind of battery it is set for */
+    readonly 'set-for': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
 }
 
 /** Alternator. Charges from the engine. */
 export interface AlternatorFacts extends ComponentFacts {
-    /** Charging voltage */
+    /** Charging voltage, at the battery */
     readonly 'voltage': Quantity;
     /** Rated current */
     readonly 'current': Quantity;
+    /** The battery it charges, or one of the bank */
+    readonly 'charges': ComponentRef;
+    /** Nominal voltage of the bank it charges */
+    readonly 'bank-voltage': Quantity;
+    /** Stage of charging the voltage was read in */
+    readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
+    /** Whether a regulator of its own governs it */
+    readonly 'external-regulator': Word<'yes' | 'no'>;
 }
 
 /** Inverter. Makes AC from a battery. */
 export interface InverterFacts extends ComponentFacts {
     /** Rated output */
     readonly 'output': Quantity;
+    /** Voltage of its output */
+    readonly 'voltage': Quantity;
     /** When its neutral is joined to earth */
     readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
 }
 
 /** Solar panel. Charges from the sun. */
 export interface SolarPanelFacts extends ComponentFacts {
+    /** Charging voltage, at the battery */
+    readonly 'voltage': Quantity;
+    /** Rated current */
+    readonly 'current': Quantity;
+    /** Rated output */
+    readonly 'output': Quantity;
+    /** The battery it charges, or one of the bank */
+    readonly 'charges': ComponentRef;
+    /** Nominal voltage of the bank it charges */
+    readonly 'bank-voltage': Quantity;
+    /** Stage of charging the voltage was read in */
+    readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
+    /** Whether a regulator stands between it and the battery */
+    readonly 'regulated': Word<'yes' | 'no'>;
 }
 
 /** Shore inlet. Where shore power comes aboard. */
@@ -482,6 +640,18 @@ export interface ShoreInletFacts extends ComponentFacts {
     readonly 'voltage': Quantity;
     /** Steady load */
     readonly 'load': Quantity;
+    /** Temperature of its terminals under load */
+    readonly 'warmed-to': Quantity;
+    /** Temperature of the air beside it at the time */
+    readonly 'air-beside': Quantity;
+    /** Whether a leakage breaker guards all that it feeds */
+    readonly 'leakage-guarded': Word<'yes' | 'no'>;
+    /** Neutral and earth aboard while shore power feeds her */
+    readonly 'neutral-joined-aboard': Word<'apart' | 'joined' | 'not-tried'>;
+    /** Of all that it feeds, to earth, by the test voltage named */
+    readonly 'insulation-resistance': Quantity;
+    /** Voltage the insulation was tested with */
+    readonly 'test-voltage': Quantity;
 }
 
 /** Shore cord. The cable to the dock. */
@@ -492,6 +662,14 @@ export interface ShoreCordFacts extends ComponentFacts {
     readonly 'rating': Quantity;
     /** Whether an end is browned or melted */
     readonly 'browned': Word<'yes' | 'no'>;
+    /** Loads that were on when the leakage was read */
+    readonly 'loads-on': Text;
+    /** Length */
+    readonly 'length': Quantity;
+    /** Temperature of its ends under load */
+    readonly 'warmed-to': Quantity;
+    /** Temperature of the air beside it at the time */
+    readonly 'air-beside': Quantity;
 }
 
 /** Leakage breaker. Trips when current leaks to earth. */
@@ -514,14 +692,24 @@ export interface OutletFacts extends ComponentFacts {
     readonly 'earth-resistance': Quantity;
     /** Whether it is in the galley, head, machinery space or in the weather */
     readonly 'wet-place': Word<'yes' | 'no'>;
-    /** Whether a leakage device of its own guards it */
+    /** Whether a leakage device of 5 mA guards it */
     readonly 'leakage-protected': Word<'yes' | 'no'>;
+    /** Current its leakage device tripped at */
+    readonly 'trip-current': Quantity;
+    /** Time its leakage device took to trip */
+    readonly 'trip-time': Quantity;
+    /** Nominal voltage */
+    readonly 'voltage': Quantity;
 }
 
 /** Galvanic isolator. Blocks galvanic current in the shore earth. */
 export interface GalvanicIsolatorFacts extends ComponentFacts {
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
+    /** Rating */
+    readonly 'rating': Quantity;
+    /** Whether it shows its own state */
+    readonly 'status-shown': Word<'yes' | 'no'>;
 }
 
 /** Isolation transformer. Parts the boat from the shore earth by two windings. */
@@ -552,6 +740,18 @@ export interface EngineFacts extends ApplianceFacts {
     readonly 'cylinders': Quantity;
     /** Which meter or paper the hours come from */
     readonly 'hours-source': Text;
+    /** Running hours by papers or word of mouth, where they differ from the meter */
+    readonly 'hours-stated': Quantity;
+    /** When the hour meter was changed */
+    readonly 'meter-changed': DateValue;
+    /** Hours run before the hour meter was changed */
+    readonly 'hours-before-meter': Quantity;
+    /** Running hours in an earlier report or log */
+    readonly 'earlier-hours': Quantity;
+    /** Date of that report or log */
+    readonly 'earlier-date': DateValue;
+    /** Which report or log */
+    readonly 'earlier-source': Text;
     /** Compression of each cylinder, in order */
     readonly 'compression': Quantity;
     /** Least compression the maker allows */
@@ -564,6 +764,8 @@ export interface EngineFacts extends ApplianceFacts {
     readonly 'running-temperature': Quantity;
     /** How it starts from cold */
     readonly 'cold-start': Word<'at-once' | 'slow' | 'no' | 'not-tried'>;
+    /** Whether water was found in a cylinder */
+    readonly 'water-in-cylinders': Word<'yes' | 'no'>;
     /** Leaks of oil, fuel or water */
     readonly 'leaks-seen': Text;
 }
@@ -588,6 +790,8 @@ export interface GearboxFacts extends ComponentFacts {
     readonly 'leaks': Word<'yes' | 'no'>;
     /** How it shifts */
     readonly 'shift': Word<'clean' | 'stiff' | 'slips' | 'not-tried'>;
+    /** How it shifts gear */
+    readonly 'works-by': Word<'mechanical' | 'hydraulic'>;
     /** Temperature under load */
     readonly 'temperature': Quantity;
 }
@@ -640,6 +844,8 @@ export interface RawWaterPumpFacts extends PumpFacts {
     readonly 'impeller-fitted': DateValue;
     /** Whether it weeps at its shaft */
     readonly 'leaks': Word<'yes' | 'no'>;
+    /** Flow it gives */
+    readonly 'flow': Quantity;
 }
 
 /** Heat exchanger. Cools the engine's coolant with sea water. */
@@ -648,10 +854,16 @@ export interface HeatExchangerFacts extends ApplianceFacts {
     readonly 'opened': DateValue;
     /** What is left of its anode */
     readonly 'anode-left': Quantity;
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
 }
 
 /** Keel cooler. Pipes outside the hull that cool the engine. */
 export interface KeelCoolerFacts extends ComponentFacts {
+    /** Whether growth or paint covers it */
+    readonly 'fouled': Word<'yes' | 'no'>;
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
 }
 
 /** Exhaust riser. Carries the exhaust up and takes in the cooling water. */
@@ -664,6 +876,16 @@ export interface ExhaustRiserFacts extends FittingFacts {
     readonly 'opened': DateValue;
     /** Whether its hot part is lagged */
     readonly 'lagged': Word<'yes' | 'no'>;
+    /** Whether a hand can touch its hot part in ordinary use */
+    readonly 'within-reach': Word<'yes' | 'no'>;
+    /** Speed of the engine when its temperature was taken */
+    readonly 'rotation': Quantity;
+    /** Least height of the injection that the engine's manual asks for */
+    readonly 'makers-least': Quantity;
+    /** Whether a vented loop stands in its injection hose */
+    readonly 'loop': Word<'fitted' | 'none' | 'not-seen'>;
+    /** Whether water was found on the engine's side of it */
+    readonly 'water-found': Word<'yes' | 'no'>;
 }
 
 /** Hose. A hose of a run. Its bore must fit the outside diameter of each tail it sits on. */
@@ -714,6 +936,10 @@ export interface ExhaustHoseFacts extends HoseFacts {
     readonly 'temperature': Quantity;
     /** How far it falls from elbow to outlet */
     readonly 'drop': Quantity;
+    /** Speed of the engine when its temperature was taken */
+    readonly 'rotation': Quantity;
+    /** Highest temperature it is marked or sold for */
+    readonly 'rated-temperature': Quantity;
 }
 
 /** Muffler. Silences the exhaust and holds what runs back when the engine stops. */
@@ -722,12 +948,26 @@ export interface MufflerFacts extends FittingFacts {
     readonly 'volume': Quantity;
     /** Height of its inlet above the waterline */
     readonly 'inlet-above-waterline': Quantity;
+    /** Inside diameter of the hose that runs back into it */
+    readonly 'outlet-bore': Quantity;
+    /** Length of that hose from the muffler up to its highest point */
+    readonly 'drain-back-length': Quantity;
+    /** Kind */
+    readonly 'pattern': Word<'lift' | 'pot' | 'in-line' | 'separator'>;
+    /** Temperature of its skin under load */
+    readonly 'temperature': Quantity;
 }
 
 /** Turbocharger. Driven by the exhaust, presses air into the engine. */
 export interface TurboFacts extends ComponentFacts {
     /** Boost under load */
     readonly 'boost': Quantity;
+    /** Temperature of its skin */
+    readonly 'temperature': Quantity;
+    /** Whether a hand can touch its hot part in ordinary use */
+    readonly 'within-reach': Word<'yes' | 'no'>;
+    /** Speed of the engine when its temperature was taken */
+    readonly 'rotation': Quantity;
     /** Whether its hot part is lagged */
     readonly 'lagged': Word<'yes' | 'no'>;
     /** Whether oil or gas leaks from it */
@@ -742,8 +982,14 @@ export interface BlowerFacts extends ComponentFacts {
     readonly 'measured-flow': Quantity;
     /** Net volume of the space it serves */
     readonly 'space-volume': Quantity;
+    /** Whether the space is open to the air, 15 in2 for each ft3 of it */
+    readonly 'space-open': Word<'yes' | 'no'>;
     /** Whether it is marked as ignition-protected */
     readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
 }
@@ -760,9 +1006,35 @@ export interface VentDuctFacts extends ComponentFacts {
     readonly 'in-lower-third': Word<'yes' | 'no'>;
     /** Whether its inner end lies above the usual bilge water */
     readonly 'above-bilge-water': Word<'yes' | 'no'>;
+    /** Net volume of the space it serves */
+    readonly 'space-volume': Quantity;
+    /** Whether the space is open to the air, 15 in2 for each ft3 of it */
+    readonly 'space-open': Word<'yes' | 'no'>;
 }
 
-/** Cowl. The outer end of a ventilation duct. */
+/** Machinery or tank space. A closed space with an engine or a tank in it, which blowers and ducts serve. */
+export interface MachinerySpaceFacts extends ComponentFacts {
+    /** Net volume */
+    readonly 'volume': Quantity;
+    /** Whether a gasoline engine, tank or fuel fitting is in it */
+    readonly 'gasoline': Word<'yes' | 'no'>;
+    /** Openings straight to the open air */
+    readonly 'open-area': Quantity;
+    /** Whether it is open to the air, 15 in2 for each ft3 of it */
+    readonly 'space-open': Word<'yes' | 'no'>;
+}
+
+/** Electrical part. A relay, solenoid, switch, motor or other electrical part without a kind of its own. */
+export interface ElectricalPartFacts extends ComponentFacts {
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
+}
+
+/** Cowl. The outer end of the ventilation duct that it serves. */
 export interface CowlFacts extends ComponentFacts {
     /** Clear area */
     readonly 'area': Quantity;
@@ -784,12 +1056,16 @@ export interface ExtinguisherFacts extends ComponentFacts {
     readonly 'mass': Quantity;
     /** Whether it hangs in a bracket */
     readonly 'bracket': Word<'yes' | 'no'>;
+    /** What it is filled with */
+    readonly 'agent': Word<'dry-chemical' | 'clean-agent' | 'carbon-dioxide' | 'foam' | 'other'>;
 }
 
 /** Fixed extinguisher. A fixed system in the machinery space. */
 export interface FixedExtinguisherFacts extends ComponentFacts {
     /** Volume it is rated for */
     readonly 'covers': Quantity;
+    /** Net volume of the space it protects */
+    readonly 'space-volume': Quantity;
     /** When it was last serviced */
     readonly 'serviced': DateValue;
     /** Whether it stops the engine */
@@ -836,9 +1112,13 @@ export interface GasAlarmFacts extends ComponentFacts {
 export interface EscapeFacts extends ComponentFacts {
     /** Clear opening */
     readonly 'clear-opening': Text;
+    /** Least clear width of the opening */
+    readonly 'clear-least': Quantity;
+    /** Whether it opens from inside */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
 }
 
-/** Life jackets. Wearable life jackets. */
+/** Life jackets. Wearable life jackets. Record how many with quantity. */
 export interface LifejacketFacts extends ComponentFacts {
     /** Kind */
     readonly 'wear': Word<'foam' | 'inflatable'>;
@@ -848,10 +1128,20 @@ export interface LifejacketFacts extends ComponentFacts {
     readonly 'serviced': DateValue;
     /** How many are child sizes */
     readonly 'child-sizes': Quantity;
+    /** How many of them are in order */
+    readonly 'in-order': Quantity;
+    /** Whether they carry the mark of their approval */
+    readonly 'approved': Word<'yes' | 'no'>;
 }
 
 /** Throwable device. A ring, horseshoe or cushion. */
 export interface ThrowableFacts extends ComponentFacts {
+    /** Its form */
+    readonly 'form': Word<'ring' | 'horseshoe' | 'cushion' | 'other'>;
+    /** Whether it carries the mark of its approval */
+    readonly 'approved': Word<'yes' | 'no'>;
+    /** Whether a light is attached */
+    readonly 'light': Word<'yes' | 'no'>;
 }
 
 /** Life raft. A life raft. */
@@ -862,12 +1152,16 @@ export interface LiferaftFacts extends ComponentFacts {
     readonly 'service-due': DateValue;
     /** Whether its painter is made fast */
     readonly 'painter-fast': Word<'yes' | 'no'>;
+    /** What it is packed in */
+    readonly 'container': Word<'canister' | 'valise'>;
 }
 
-/** Hydrostatic release. Frees the raft when she sinks. */
+/** Hydrostatic release. Frees the raft or beacon when she sinks. Record when it was fitted. */
 export interface HydrostaticReleaseFacts extends ComponentFacts {
-    /** Marked month */
+    /** Marked month; left out where nothing is marked on it */
     readonly 'expires': DateValue;
+    /** Whether a month is marked on it */
+    readonly 'marked': Word<'yes' | 'no'>;
 }
 
 /** Distress signals. Flares and other signals. */
@@ -878,8 +1172,12 @@ export interface DistressSignalFacts extends ComponentFacts {
     readonly 'day': Word<'yes' | 'no'>;
     /** Whether it counts by night */
     readonly 'night': Word<'yes' | 'no'>;
-    /** Marked month */
+    /** Marked month; it counts to the last day of it */
     readonly 'expires': DateValue;
+    /** Whether it carries the mark of its approval */
+    readonly 'approved': Word<'yes' | 'no'>;
+    /** Whether an electric light works */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
 }
 
 /** Distress beacon. A radio beacon. */
@@ -888,8 +1186,18 @@ export interface BeaconFacts extends ComponentFacts {
     readonly 'battery-expires': DateValue;
     /** Whether it is registered to this vessel and owner */
     readonly 'registered': Word<'yes' | 'no'>;
-    /** Its code */
+    /** Vessel it is registered to */
+    readonly 'registered-boat': Text;
+    /** When its registration is due to be renewed */
+    readonly 'registration-expires': DateValue;
+    /** Its code, as marked */
     readonly 'code': Text;
+    /** Its code, as the registration has it */
+    readonly 'code-on-papers': Text;
+    /** How it is let go */
+    readonly 'release': Word<'float-free' | 'manual' | 'personal'>;
+    /** What its own test said */
+    readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
 }
 
 /** Harnesses. Harnesses and tethers. */
@@ -903,7 +1211,7 @@ export interface FirstAidFacts extends ComponentFacts {
 /** Navigation light. A navigation light. */
 export interface NavigationLightFacts extends ComponentFacts {
     /** Which */
-    readonly 'light': Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor'>;
+    readonly 'light': Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor' | 'sides-combined' | 'towing'>;
     /** Range */
     readonly 'range': Quantity;
     /** Whether it works */
@@ -912,12 +1220,22 @@ export interface NavigationLightFacts extends ComponentFacts {
     readonly 'height': Quantity;
     /** Arc that is hidden by spars or gear */
     readonly 'masked': Quantity;
+    /** Height above the side lights */
+    readonly 'above-sidelights': Quantity;
+    /** Arc over which it shows */
+    readonly 'arc': Quantity;
+    /** Color */
+    readonly 'color': Word<'white' | 'red' | 'green' | 'yellow'>;
+    /** In which modes it is switched on with the others */
+    readonly 'shines': Word<'sail' | 'engine' | 'anchor'>;
 }
 
 /** Sound device. A horn, whistle or bell. */
 export interface SoundDeviceFacts extends ComponentFacts {
     /** Which */
-    readonly 'device': Word<'horn' | 'whistle' | 'bell'>;
+    readonly 'device': Word<'horn' | 'whistle' | 'bell' | 'gong'>;
+    /** How far it is heard, by its maker */
+    readonly 'range': Quantity;
     /** Whether it works */
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
 }
@@ -936,6 +1254,8 @@ export interface VhfFacts extends ComponentFacts {
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
     /** Its identity number */
     readonly 'identity-number': Text;
+    /** Whether it has a distress button that sends her identity */
+    readonly 'distress-button': Word<'yes' | 'no'>;
 }
 
 /** Instrument. An electronic instrument of navigation. */
@@ -944,10 +1264,20 @@ export interface InstrumentFacts extends ComponentFacts {
     readonly 'works': Word<'yes' | 'no' | 'not-tried'>;
 }
 
-/** Placard. A placard or certificate that is to be aboard. */
+/** Placard. A placard or plan that is to be aboard. */
 export interface PlacardFacts extends ComponentFacts {
+    /** What it speaks of */
+    readonly 'placard-for': Word<'oil' | 'garbage' | 'waste-plan' | 'other'>;
     /** What it says */
     readonly 'text': Text;
+    /** Width */
+    readonly 'width': Quantity;
+    /** Height */
+    readonly 'height': Quantity;
+    /** Height of its letters */
+    readonly 'letter-height': Quantity;
+    /** Whether it is posted where it is to be */
+    readonly 'posted': Word<'yes' | 'no'>;
     /** When it expires */
     readonly 'expires': DateValue;
 }
@@ -968,21 +1298,69 @@ export interface PlotterFacts extends InstrumentFacts {
 export interface DepthSounderFacts extends InstrumentFacts {
 }
 
-/** Certificate. A paper of the vessel: registration, document, radio license, insurance. */
+/** Certificate. A paper of the vessel: title, registration, document. */
 export interface CertificateFacts extends ComponentFacts {
+    /** Which paper */
+    readonly 'paper': Word<'title' | 'registration' | 'documentation' | 'builders-certificate' | 'bill-of-sale' | 'survey-report' | 'other'>;
     /** Number on it */
     readonly 'number': Text;
     /** Vessel and owner as it names them */
     readonly 'names': Text;
+    /** Hull number as it gives it */
+    readonly 'hull-number': Text;
+    /** When it was issued */
+    readonly 'issued': DateValue;
     /** When it expires */
     readonly 'expires': DateValue;
+}
+
+/** Radio license. The license of the radio station aboard. */
+export interface RadioLicenseFacts extends CertificateFacts {
+    /** Call sign */
+    readonly 'call-sign': Text;
+    /** Identity number it gives */
+    readonly 'identity-number': Text;
+}
+
+/** Insurance. The policy she is insured under, as shown. */
+export interface InsuranceFacts extends CertificateFacts {
+    /** Who insures her */
+    readonly 'insurer': Text;
+    /** Waters the policy holds in */
+    readonly 'waters': Text;
+}
+
+/** Hull number. The hull identification number as read at one place on the hull. */
+export interface HullNumberFacts extends ComponentFacts {
+    /** The number as read there */
+    readonly 'text': Text;
+    /** Which of her numbers */
+    readonly 'mark': Word<'primary' | 'duplicate' | 'plate' | 'other'>;
+    /** Height of its characters */
+    readonly 'letter-height': Quantity;
+    /** Whether taking it off would leave a trace */
+    readonly 'permanent': Word<'yes' | 'no'>;
+    /** Whether it shows signs of having been altered */
+    readonly 'altered': Word<'yes' | 'no'>;
+}
+
+/** Official number. The official number of a documented vessel as marked inside her. */
+export interface OfficialNumberFacts extends ComponentFacts {
+    /** What it says, with the letters before it */
+    readonly 'text': Text;
+    /** Height of its figures */
+    readonly 'letter-height': Quantity;
+    /** Whether taking it off would leave a trace */
+    readonly 'permanent': Word<'yes' | 'no'>;
 }
 
 /** Capacity label. The builder's label of persons, load and engine power. */
 export interface CapacityLabelFacts extends ComponentFacts {
     /** Persons on the label */
     readonly 'persons': Quantity;
-    /** Load on the label */
+    /** Load of the persons on the label */
+    readonly 'persons-load': Quantity;
+    /** Load of persons, engine and gear on the label */
     readonly 'limit': Quantity;
     /** Engine power on the label */
     readonly 'engine-power': Quantity;
@@ -990,6 +1368,8 @@ export interface CapacityLabelFacts extends ComponentFacts {
 
 /** Marking. Name, port, official number or registration as marked on her. */
 export interface MarkingFacts extends ComponentFacts {
+    /** What it gives */
+    readonly 'marked': Word<'name' | 'hailing-port' | 'name-and-port' | 'official-number' | 'state-number' | 'draft' | 'other'>;
     /** What it says */
     readonly 'text': Text;
     /** Height of the letters */
@@ -1090,6 +1470,26 @@ export interface VesselFacts {
     readonly 'beam': Quantity;
     /** Depth of the lowest part below the water */
     readonly 'draft': Quantity;
+    /** Depth of the hull alone below the water, without keel, drive or rudder */
+    readonly 'hull-draft': Quantity;
+    /** Width of one hull of a multihull */
+    readonly 'hull-beam': Quantity;
+    /** For tonnage: from the sheer to the outside of the bottom */
+    readonly 'depth': Quantity;
+    /** For tonnage: form of the hull by simplified measurement */
+    readonly 'tonnage-form': Word<'ship' | 'sailing' | 'sailing-keel-in-depth' | 'box'>;
+    /** How the certificate measured her */
+    readonly 'tonnage-system': Word<'simplified' | 'formal'>;
+    /** For tonnage: whether her engine stands inside the hull */
+    readonly 'engine-in-hull': Word<'yes' | 'no'>;
+    /** How her hull runs at its best speed */
+    readonly 'running': Word<'displacement' | 'semi-displacement' | 'planing'>;
+    /** Speed she cruises at */
+    readonly 'cruising-speed': Quantity;
+    /** Greatest speed under power */
+    readonly 'top-speed': Quantity;
+    /** All her fuel tanks together */
+    readonly 'fuel-capacity': Quantity;
     /** Height from the water to the highest fixed point */
     readonly 'air-draft': Quantity;
     /** Weight of the water she pushes aside */
@@ -1122,6 +1522,20 @@ export interface VesselFacts {
     readonly 'coldest-expected': Quantity;
     /** Persons she carries */
     readonly 'persons': Quantity;
+    /** Children among them */
+    readonly 'children': Quantity;
+    /** Waters she is used on; the Great Lakes count as coastal */
+    readonly 'used-on': Word<'inland' | 'coastal' | 'offshore'>;
+    /** Enclosed spaces with berths */
+    readonly 'sleeping-cabins': Quantity;
+    /** Greatest width of the transom without fittings */
+    readonly 'transom-width': Quantity;
+    /** Height of the transom where an outboard engine hangs */
+    readonly 'transom-height': Quantity;
+    /** Whether she is steered by wheel and cable or hydraulics, not by the tiller of her outboard engine */
+    readonly 'remote-steering': Word<'yes' | 'no'>;
+    /** Whether her bottom is flat with hard chines */
+    readonly 'flat-bottom': Word<'yes' | 'no'>;
     /** Source of the particulars: measured, stated, papers */
     readonly 'particulars': Text;
 }
@@ -1218,32 +1632,6 @@ export interface FindingFacts {
     readonly 'related': Text;
 }
 
-/** Reading. A table of readings. */
-export interface ReadingFacts {
-    /** What is measured */
-    readonly 'measures': Word<'moisture' | 'percussion' | 'thickness' | 'potential' | 'trial' | 'temperature' | 'pressure' | 'other'>;
-    /** Instrument */
-    readonly 'instrument': Text;
-    /** Serial of the instrument */
-    readonly 'serial': Text;
-    /** Calibration, test block or reference reading */
-    readonly 'calibration': Text;
-    /** Who took the readings */
-    readonly 'operator': Text;
-    /** Surface, hours since lifting, air and water */
-    readonly 'conditions': Text;
-    /** Date */
-    readonly 'taken': DateValue;
-    /** Scale of the readings */
-    readonly 'scale': Text;
-    /** Reading of the dry or sound reference */
-    readonly 'reference': Quantity;
-    /** Headings of the columns */
-    readonly 'columns': Text;
-    /** In the surveyor's words */
-    readonly 'remarks': Text;
-}
-
 /** Valuation. The opinion of value and what it rests on. */
 export interface ValuationFacts {
     /** The definition of value used */
@@ -1254,12 +1642,30 @@ export interface ValuationFacts {
     readonly 'method': Text;
     /** The surveyor's opinion */
     readonly 'opinion': Quantity;
+    /** The opinion in words, as it is printed beside the figures */
+    readonly 'opinion-words': Text;
+    /** The value as the summary of the report states it */
+    readonly 'summary': Text;
+    /** The value as the covering letter states it */
+    readonly 'letter': Text;
     /** Lower end of the range */
     readonly 'low': Quantity;
     /** Upper end of the range */
     readonly 'high': Quantity;
     /** Cost of a like new vessel today */
     readonly 'replacement': Quantity;
+    /** The cost approach: what it gave, or why it was left out */
+    readonly 'cost-approach': Text;
+    /** The income approach: what it gave, or why it was left out */
+    readonly 'income-approach': Text;
+    /** Cost of repairs taken off the value */
+    readonly 'repairs-deducted': Quantity;
+    /** What the repairs taken off are for */
+    readonly 'repairs': Text;
+    /** Components whose repair is taken off */
+    readonly 'repairs-of': ComponentRef;
+    /** Why the opinion, its sales or their spread stand although a limit says otherwise */
+    readonly 'explained': Text;
     /** In the surveyor's words */
     readonly 'remarks': Text;
 }
@@ -1276,6 +1682,18 @@ export interface ComparableFacts {
     readonly 'source': Text;
     /** Weight in the reconciled value; the weights make up 1 */
     readonly 'weight': Quantity;
+    /** Year she was built */
+    readonly 'built': Quantity;
+    /** Her length overall */
+    readonly 'length': Quantity;
+    /** Running hours of her engine */
+    readonly 'engine-hours': Quantity;
+    /** Her condition against the vessel surveyed */
+    readonly 'condition': Word<'better' | 'same' | 'worse'>;
+    /** Her gear, sails and electronics against the vessel surveyed */
+    readonly 'gear': Word<'better' | 'same' | 'worse'>;
+    /** Why she is used although a limit says otherwise */
+    readonly 'explained': Text;
     /** Adjusted price, where the surveyor writes it himself */
     readonly 'adjusted': Quantity;
     /** In the surveyor's words */
@@ -1484,8 +1902,22 @@ export interface HullShellFacts extends ComponentFacts {
     readonly 'pit-depth': Quantity;
     /** What the meter read, on its own scale */
     readonly 'moisture': Text;
+    /** Highest reading of the meter, on its own scale */
+    readonly 'moisture-reading': Quantity;
+    /** Reading of a place known dry, same meter and mode */
+    readonly 'dry-reference': Quantity;
+    /** What lies behind the place read */
+    readonly 'meter-behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
+    /** What it sounded like where the meter read highest */
+    readonly 'sounds': Word<'clear' | 'dull' | 'hollow'>;
     /** What sounding told */
     readonly 'percussion': Text;
+    /** Area of the panel sounded */
+    readonly 'panel-area': Quantity;
+    /** Area of each patch that sounds dull or hollow */
+    readonly 'hollow-area': Quantity;
+    /** What bears on the hollow place */
+    readonly 'load-point': Word<'mast' | 'chainplate' | 'engine' | 'none'>;
     /** Thickness of paint and barrier coat together */
     readonly 'coating': Quantity;
 }
@@ -1496,12 +1928,18 @@ export interface PlateFacts extends ComponentFacts {
     readonly 'original-thickness': Quantity;
     /** Gauged thickness, mean of the readings */
     readonly 'thickness': Quantity;
+    /** Least thickness allowed, as class, designer or insurer states it */
+    readonly 'least-thickness': Quantity;
+    /** Whether the plating is that of a lightly built craft */
+    readonly 'lightly-built': Word<'yes' | 'no'>;
     /** Deepest pit */
     readonly 'pit-depth': Quantity;
     /** Where the original thickness comes from */
     readonly 'original-basis': Word<'plan' | 'thickest-reading' | 'assumed'>;
     /** How the pits lie */
     readonly 'pits': Word<'none' | 'lone' | 'grouped'>;
+    /** Strake and frames it lies in */
+    readonly 'strake': Text;
     /** State of its welds */
     readonly 'weld': Word<'sound' | 'wasted' | 'cracked' | 'not-seen'>;
 }
@@ -1510,12 +1948,36 @@ export interface PlateFacts extends ComponentFacts {
 export interface PlankFacts extends ComponentFacts {
     /** Thickness */
     readonly 'thickness': Quantity;
-    /** Moisture */
+    /** Wood */
+    readonly 'species': MaterialValue;
+    /** Moisture, percent of the dry wood */
     readonly 'moisture': Quantity;
+    /** Whether it lies under water when she is afloat */
+    readonly 'immersed': Word<'yes' | 'no'>;
+    /** Whether fresh water stands on it or drips on it */
+    readonly 'fresh-water': Word<'yes' | 'no'>;
+    /** Where it lies: garboard strake, stem, or elsewhere */
+    readonly 'lies-in': Word<'garboard' | 'stem' | 'elsewhere'>;
     /** Seams and caulking */
     readonly 'seams': Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
     /** Ends of the planks */
     readonly 'butts': Word<'sound' | 'parted' | 'not-seen'>;
+    /** How far a probe went in */
+    readonly 'probe': Quantity;
+}
+
+/** Timber. A wooden member other than a plank: stem, deadwood, beam, deckhouse post. */
+export interface TimberFacts extends ComponentFacts {
+    /** Wood */
+    readonly 'species': MaterialValue;
+    /** Moisture, percent of the dry wood */
+    readonly 'moisture': Quantity;
+    /** Whether it lies under water when she is afloat */
+    readonly 'immersed': Word<'yes' | 'no'>;
+    /** Whether fresh water stands on it or drips on it */
+    readonly 'fresh-water': Word<'yes' | 'no'>;
+    /** Where it lies: garboard strake, stem, or elsewhere */
+    readonly 'lies-in': Word<'garboard' | 'stem' | 'elsewhere'>;
     /** How far a probe went in */
     readonly 'probe': Quantity;
 }
@@ -1528,6 +1990,8 @@ export interface FrameFacts extends ComponentFacts {
     readonly 'broken': Quantity;
     /** How many have a sister */
     readonly 'sistered': Quantity;
+    /** How it is made */
+    readonly 'build': Word<'sawn' | 'steamed' | 'laminated' | 'angle' | 'other'>;
     /** Section, as 2 in by 1-1/2 in */
     readonly 'section': Text;
 }
@@ -1538,6 +2002,12 @@ export interface FasteningFacts extends ComponentFacts {
     readonly 'sampled': Quantity;
     /** How many of these were wasted */
     readonly 'bad': Quantity;
+    /** How many were drawn to port */
+    readonly 'drawn-port': Quantity;
+    /** How many were drawn to starboard */
+    readonly 'drawn-starboard': Quantity;
+    /** From how many places they were drawn */
+    readonly 'places-drawn': Quantity;
     /** Where they were drawn */
     readonly 'from': Text;
     /** Spacing */
@@ -1550,12 +2020,16 @@ export interface FasteningFacts extends ComponentFacts {
 export interface StringerFacts extends ComponentFacts {
     /** How it is bonded */
     readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
+    /** Whether a crack was seen */
+    readonly 'cracked': Word<'yes' | 'no'>;
 }
 
 /** Floor. A cross member over the keel. */
 export interface FloorFacts extends ComponentFacts {
     /** How it is bonded */
     readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
+    /** Whether a crack was seen */
+    readonly 'cracked': Word<'yes' | 'no'>;
 }
 
 /** Bulkhead. An upright partition that stiffens the hull. */
@@ -1566,22 +2040,42 @@ export interface BulkheadFacts extends ComponentFacts {
     readonly 'penetrations-sealed': Word<'yes' | 'no'>;
     /** How it is fixed to the hull */
     readonly 'tabbing': Word<'sound' | 'parted' | 'not-seen'>;
+    /** Whether decay was found in it */
+    readonly 'decayed': Word<'yes' | 'no'>;
 }
 
 /** Transom. The flat stern. */
 export interface TransomFacts extends ComponentFacts {
     /** What sounding told */
     readonly 'percussion': Text;
+    /** Area of the panel sounded */
+    readonly 'panel-area': Quantity;
+    /** Area of each patch that sounds dull or hollow */
+    readonly 'hollow-area': Quantity;
+    /** What bears on the hollow place */
+    readonly 'load-point': Word<'mast' | 'chainplate' | 'engine' | 'none'>;
     /** What the meter read, on its own scale */
     readonly 'moisture': Text;
+    /** Highest reading of the meter, on its own scale */
+    readonly 'moisture-reading': Quantity;
+    /** Reading of a place known dry, same meter and mode */
+    readonly 'dry-reference': Quantity;
+    /** What lies behind the place read */
+    readonly 'meter-behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
+    /** What it sounded like where the meter read highest */
+    readonly 'sounds': Word<'clear' | 'dull' | 'hollow'>;
     /** Whether it gives under load */
     readonly 'flexes': Word<'yes' | 'no'>;
 }
 
 /** Keel. The fin or bar under the hull, with its ballast. */
 export interface KeelFacts extends ComponentFacts {
+    /** How it is made */
+    readonly 'build': Word<'bolted' | 'encapsulated' | 'box' | 'lifting' | 'integral'>;
     /** Gap at the hull joint */
     readonly 'joint-gap': Quantity;
+    /** Whether its joint weeps */
+    readonly 'weeps': Word<'yes' | 'no'>;
     /** Whether it shows marks of striking */
     readonly 'strike-marks': Word<'yes' | 'no'>;
     /** Mass */
@@ -1594,6 +2088,8 @@ export interface KeelBoltFacts extends ComponentFacts {
     readonly 'diameter': Quantity;
     /** Year last drawn or imaged */
     readonly 'drawn': Quantity;
+    /** Gap at the joint they hold */
+    readonly 'joint-gap': Quantity;
     /** Whether they weep */
     readonly 'weeps': Word<'yes' | 'no'>;
     /** Torque they stood */
@@ -1602,6 +2098,10 @@ export interface KeelBoltFacts extends ComponentFacts {
 
 /** Hull to deck joint. Where hull and deck meet. */
 export interface HullDeckJointFacts extends ComponentFacts {
+    /** How it is made */
+    readonly 'build': Word<'bolted' | 'bonded' | 'laminated' | 'screwed' | 'unknown'>;
+    /** Spacing of its fasteners */
+    readonly 'fastener-spacing': Quantity;
     /** Whether it leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
 }
@@ -1612,6 +2112,8 @@ export interface RubbingStrakeFacts extends ComponentFacts {
     readonly 'leaks': Word<'yes' | 'no'>;
     /** Whether it is loose */
     readonly 'loose': Word<'yes' | 'no'>;
+    /** Spacing of its fasteners */
+    readonly 'fastener-spacing': Quantity;
 }
 
 /** Crossbeam. Joins the hulls of a multihull. */
@@ -1648,6 +2150,12 @@ export interface BlisterFacts extends ComponentFacts {
     readonly 'diameter': Quantity;
     /** Depth */
     readonly 'depth': Quantity;
+    /** How many were counted */
+    readonly 'count': Quantity;
+    /** Area they were counted on */
+    readonly 'counted-on': Quantity;
+    /** Whether they reach the laminate under the gelcoat */
+    readonly 'into-laminate': Word<'yes' | 'no'>;
     /** Whether the fluid is acid */
     readonly 'acid': Word<'yes' | 'no'>;
 }
@@ -1860,6 +2368,8 @@ export interface ValveFacts extends Omit<FittingFacts, 'size'> {
     readonly 'cracked': Word<'yes' | 'no'>;
     /** Whether tools are needed to reach or to work it */
     readonly 'needs-tools': Word<'yes' | 'no'>;
+    /** How it is secured in its position */
+    readonly 'secured-by': Word<'handle-off' | 'padlock' | 'tie' | 'none' | 'not-seen'>;
 }
 
 /** Seacock. A valve fixed to the hull at an opening, with a lever. */
@@ -1910,6 +2420,8 @@ export interface TeeFacts extends FittingFacts {
 export interface YValveFacts extends ValveFacts {
     /** Whether it is secured in one position */
     readonly 'secured': Word<'yes' | 'no'>;
+    /** Way it is set */
+    readonly 'set-to': Word<'holding-tank' | 'overboard'>;
 }
 
 /** Blank. Closes an opening or a run for good, or until it is opened again. */
@@ -1956,6 +2468,8 @@ export interface ToiletFacts extends ApplianceFacts {
     readonly 'drive': Word<'manual' | 'electric' | 'vacuum'>;
     /** Device it discharges through */
     readonly 'treatment': Word<'none' | 'type-i' | 'type-ii' | 'type-iii'>;
+    /** Whether it is a portable toilet, emptied ashore */
+    readonly 'portable': Word<'yes' | 'no'>;
 }
 
 /** Sink. A sink or basin. */
@@ -1972,12 +2486,14 @@ export interface HoldingTankFacts extends ApplianceFacts {
     readonly 'capacity': Quantity;
     /** Bore of its vent */
     readonly 'vent-bore': Quantity;
+    /** Whether it carries the label of a device */
+    readonly 'labeled': Word<'yes' | 'no'>;
 }
 
 /** Treatment device. Treats sewage aboard before it goes over the side. */
 export interface TreatmentDeviceFacts extends ApplianceFacts {
     /** Type on its label */
-    readonly 'certified-type': Word<'type-i' | 'type-ii' | 'unlabeled'>;
+    readonly 'certified-type': Word<'type-i' | 'type-ii' | 'type-iii' | 'unlabeled'>;
     /** How it is secured where sewage may not be let out */
     readonly 'secured-by': Word<'locked-door' | 'none' | 'not-seen'>;
 }
@@ -2000,6 +2516,8 @@ export interface ShaftFacts extends ComponentFacts {
     readonly 'pitted': Word<'yes' | 'no'>;
     /** Its key and keyway */
     readonly 'key': Word<'sound' | 'worn' | 'sheared' | 'not-seen'>;
+    /** Greatest run-out that the maker allows */
+    readonly 'makers-run-out': Quantity;
 }
 
 /** Coupling. Joins gearbox and shaft. */
@@ -2012,6 +2530,12 @@ export interface CouplingFacts extends ComponentFacts {
     readonly 'pattern': Word<'rigid' | 'flexible'>;
     /** Its bolts */
     readonly 'bolts': Word<'tight' | 'loose' | 'missing' | 'not-seen'>;
+    /** How she lay when the gap was measured */
+    readonly 'measured': Word<'afloat' | 'ashore'>;
+    /** Greatest difference that the maker allows */
+    readonly 'makers-limit': Quantity;
+    /** Whether it, or the rubber of a flexible one, is cracked */
+    readonly 'cracked': Word<'yes' | 'no'>;
 }
 
 /** Shaft seal. Keeps the sea out where the shaft leaves the hull. */
@@ -2024,6 +2548,8 @@ export interface ShaftSealFacts extends FittingFacts {
     readonly 'runs-hot': Word<'yes' | 'no'>;
     /** Term that the maker sets for its rubber */
     readonly 'makers-term': Quantity;
+    /** When its bellows or lips were fitted, where they are younger than the seal */
+    readonly 'rubber-fitted': DateValue;
     /** Whether its rubber is cracked */
     readonly 'cracked': Word<'yes' | 'no'>;
 }
@@ -2050,6 +2576,12 @@ export interface SternBearingFacts extends ComponentFacts {
     readonly 'shaft-diameter': Quantity;
     /** Limit that the maker sets */
     readonly 'makers-limit': Quantity;
+    /** Shell that holds the rubber or wood */
+    readonly 'shell': Word<'bronze' | 'brass' | 'composite' | 'stainless' | 'none'>;
+    /** What the shaft runs on */
+    readonly 'lining': Word<'rubber' | 'wood' | 'polymer' | 'white-metal' | 'bronze'>;
+    /** Side on which it is worn */
+    readonly 'worn-side': Word<'even' | 'port' | 'starboard' | 'top' | 'bottom'>;
 }
 
 /** Propeller. The propeller. */
@@ -2066,10 +2598,24 @@ export interface PropellerFacts extends ComponentFacts {
     readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
     /** Dings, bent or eroded blades */
     readonly 'damage': Text;
+    /** Speed of the engine at the trial run, by an independent tachometer */
+    readonly 'rotation': Quantity;
+    /** Speed at that run; the mean, where only one is written */
+    readonly 'speed': Quantity;
+    /** Speed the opposite way at the same speed of the engine */
+    readonly 'speed-against': Quantity;
+    /** Which way it turns, seen from astern */
+    readonly 'hand': Word<'right' | 'left'>;
 }
 
 /** Saildrive. A drive leg through the bottom. */
 export interface SaildriveFacts extends ComponentFacts {
+    /** Turns of the engine for one of the propeller */
+    readonly 'ratio': Quantity;
+    /** Term that the maker sets for its diaphragm */
+    readonly 'makers-term': Quantity;
+    /** Whether its diaphragm is cracked */
+    readonly 'seal-cracked': Word<'yes' | 'no'>;
     /** When its diaphragm was fitted */
     readonly 'seal-fitted': DateValue;
     /** Whether its oil is milky */
@@ -2082,6 +2628,10 @@ export interface SaildriveFacts extends ComponentFacts {
 
 /** Outdrive. A drive leg on the transom. */
 export interface OutdriveFacts extends ComponentFacts {
+    /** Turns of the engine for one of the propeller */
+    readonly 'ratio': Quantity;
+    /** Term that the maker sets for its bellows */
+    readonly 'makers-term': Quantity;
     /** When its bellows were fitted */
     readonly 'bellows-fitted': DateValue;
     /** Whether its oil is milky */
@@ -2100,6 +2650,8 @@ export interface OutdriveFacts extends ComponentFacts {
 
 /** Outboard. An engine that hangs on the transom with its own leg. */
 export interface OutboardFacts extends EngineFacts {
+    /** Turns of the engine for one of the propeller */
+    readonly 'ratio': Quantity;
     /** How it is mounted */
     readonly 'mounted': Word<'clamped' | 'bolted'>;
     /** Mass */
@@ -2122,6 +2674,12 @@ export interface JetDriveFacts extends ComponentFacts {
 
 /** Pod drive. A steerable drive leg through the bottom. */
 export interface PodFacts extends ComponentFacts {
+    /** Turns of the engine for one of the propeller */
+    readonly 'ratio': Quantity;
+    /** Term that the maker sets for its hull seal */
+    readonly 'makers-term': Quantity;
+    /** Whether its hull seal is cracked */
+    readonly 'seal-cracked': Word<'yes' | 'no'>;
     /** When its hull seal was fitted */
     readonly 'seal-fitted': DateValue;
     /** Whether its oil is milky */
@@ -2138,12 +2696,384 @@ export interface SteeringFacts extends ComponentFacts {
     readonly 'play': Quantity;
     /** Emergency tiller */
     readonly 'emergency-tiller': Word<'fits' | 'does-not-fit' | 'none' | 'not-tried'>;
+    /** How full its fluid stood */
+    readonly 'fluid': Word<'full' | 'low' | 'empty' | 'not-seen'>;
+    /** Pressure of its fluid, hard over */
+    readonly 'pressure': Quantity;
     /** How the wheel moves the rudder */
     readonly 'drive': Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'>;
     /** Whether fluid leaks */
     readonly 'leaks': Word<'yes' | 'no'>;
     /** Whether stops keep the rudder from going too far */
     readonly 'stops': Word<'yes' | 'no'>;
+}
+
+/** Reading. A table of readings. */
+export interface ReadingFacts {
+    /** What is measured; it decides the columns */
+    readonly 'measures': Word<'moisture' | 'wood-moisture' | 'percussion' | 'thickness' | 'potential' | 'bonding' | 'compression' | 'temperature' | 'trial' | 'oil-sample' | 'battery' | 'charging' | 'voltage-drop' | 'insulation' | 'leakage' | 'polarity' | 'level' | 'freeboard' | 'play' | 'tension' | 'gas-test' | 'tube-pressure' | 'pressure' | 'other'>;
+    /** Instrument */
+    readonly 'instrument': Text;
+    /** Serial of the instrument */
+    readonly 'serial': Text;
+    /** Calibration, test block or reference reading */
+    readonly 'calibration': Text;
+    /** True thickness of the test block */
+    readonly 'block-original': Quantity;
+    /** What the gauge read on it */
+    readonly 'block-reading': Quantity;
+    /** Who took the readings */
+    readonly 'operator': Text;
+    /** Surface, hours since lifting, air and water */
+    readonly 'conditions': Text;
+    /** Where they were taken */
+    readonly 'place': Text;
+    /** Date */
+    readonly 'taken': DateValue;
+    /** Time of day */
+    readonly 'started': Quantity;
+    /** Air */
+    readonly 'air-temperature': Quantity;
+    /** Water */
+    readonly 'water-temperature': Quantity;
+    /** Water she lay in */
+    readonly 'water': Word<'salt' | 'brackish' | 'fresh'>;
+    /** Scale of the readings */
+    readonly 'scale': Text;
+    /** Reading of the dry or sound reference, same meter and mode */
+    readonly 'reference': Quantity;
+    /** Depth the meter reads to */
+    readonly 'mode': Word<'deep' | 'shallow'>;
+    /** How long she had been out of the water */
+    readonly 'hours-since-lift': Quantity;
+    /** How long since she was washed */
+    readonly 'hours-since-wash': Quantity;
+    /** What lies behind the places read */
+    readonly 'behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
+    /** Area of the panel sounded */
+    readonly 'panel-area': Quantity;
+    /** Where the original thickness comes from */
+    readonly 'original-basis': Word<'plan' | 'thickest-reading' | 'assumed'>;
+    /** Reference cell */
+    readonly 'cell': Word<'silver-chloride' | 'copper-sulfate' | 'zinc'>;
+    /** What the range is for */
+    readonly 'gear': Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
+    /** How long she had lain there */
+    readonly 'hours-lain': Quantity;
+    /** Whether the leads were zeroed */
+    readonly 'leads-zeroed': Word<'yes' | 'no'>;
+    /** Test voltage */
+    readonly 'test-voltage': Quantity;
+    /** Whether electronics were disconnected */
+    readonly 'electronics-disconnected': Word<'yes' | 'no'>;
+    /** How long since the batteries were charged */
+    readonly 'hours-since-charge': Quantity;
+    /** Wind */
+    readonly 'wind': Text;
+    /** Sea and current */
+    readonly 'sea': Text;
+    /** Persons aboard */
+    readonly 'persons': Quantity;
+    /** How full the tanks were */
+    readonly 'tanks': Quantity;
+    /** The columns, by their names here, or headings in quotes */
+    readonly 'columns': Word | Text;
+    /** In the surveyor's words */
+    readonly 'remarks': Text;
+}
+
+/** Row of readings. One place, run or item of a table. */
+export interface ReadingRowFacts {
+    /** What else was seen there */
+    readonly 'remark': Text;
+}
+
+/** Row of a moisture grid. Readings of one row, station by station, on the meter's own scale: never percent on laminate. */
+export interface MoistureRowFacts extends ReadingRowFacts {
+    /** Reading on the meter's own scale */
+    readonly 'reading': Quantity | DateValue;
+    /** What lies behind the places of this row */
+    readonly 'behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
+}
+
+/** Row of moisture in wood. Moisture of one place in wood; percent is proper here. */
+export interface WoodMoistureRowFacts extends ReadingRowFacts {
+    /** Moisture */
+    readonly 'moisture': Quantity;
+    /** Depth of the pins */
+    readonly 'depth': Quantity;
+    /** How far a probe went in */
+    readonly 'probe': Quantity;
+    /** Wood */
+    readonly 'species': MaterialValue;
+    /** Whether the place lies under water */
+    readonly 'immersed': Word<'yes' | 'no'>;
+}
+
+/** Row of a percussion map. What sounding told at one place. */
+export interface PercussionRowFacts extends ReadingRowFacts {
+    /** What it sounded like */
+    readonly 'sound': Word<'clear' | 'dull' | 'hollow'>;
+    /** Area that sounded so */
+    readonly 'area': Quantity;
+    /** Area of the panel it lies in */
+    readonly 'panel': Quantity;
+    /** What bears on it */
+    readonly 'load-point': Word<'mast' | 'chainplate' | 'engine' | 'none'>;
+}
+
+/** Row of gauging. Gauging of one place: the original, the readings, and the deepest pit kept apart. */
+export interface ThicknessRowFacts extends ReadingRowFacts {
+    /** Original thickness */
+    readonly 'original': Quantity;
+    /** Deepest pit, written where columns names it */
+    readonly 'pit': Quantity;
+    /** Gauge reading */
+    readonly 'reading': Quantity;
+}
+
+/** Row of potentials. Potential of one fitting against the reference cell. */
+export interface PotentialRowFacts extends ReadingRowFacts {
+    /** The part read */
+    readonly 'part': ComponentRef;
+    /** Reading */
+    readonly 'potential': Quantity;
+    /** With the DC main switch on */
+    readonly 'dc-on': Quantity;
+    /** With the DC main switch off */
+    readonly 'dc-off': Quantity;
+    /** With the shore lead in */
+    readonly 'shore-in': Quantity;
+    /** With the shore lead out */
+    readonly 'shore-out': Quantity;
+}
+
+/** Row of bonding. Resistance of one fitting to the bonding bus. */
+export interface BondingRowFacts extends ReadingRowFacts {
+    /** The part read */
+    readonly 'part': ComponentRef;
+    /** To the bus, leads zeroed */
+    readonly 'resistance': Quantity;
+}
+
+/** Row of compression. Compression of one cylinder. */
+export interface CompressionRowFacts extends ReadingRowFacts {
+    /** Compression */
+    readonly 'pressure': Quantity;
+    /** Loss at the leak-down test */
+    readonly 'leak': Quantity;
+    /** Cold or hot */
+    readonly 'state': Word<'cold' | 'hot'>;
+}
+
+/** Row of temperatures. Temperature of one point under load. */
+export interface TemperatureRowFacts extends ReadingRowFacts {
+    /** The part it was taken on */
+    readonly 'part': ComponentRef;
+    /** Engine speed */
+    readonly 'rotation': Quantity;
+    /** Temperature */
+    readonly 'temperature': Quantity;
+}
+
+/** Row of a trial. One run of the trial; a run and its opposite are averaged. */
+export interface TrialRowFacts extends ReadingRowFacts {
+    /** The engine */
+    readonly 'engine': ComponentRef;
+    /** Engine speed by an independent tachometer */
+    readonly 'rotation': Quantity;
+    /** Engine speed shown at the helm */
+    readonly 'rotation-shown': Quantity;
+    /** Speed, or speed one way */
+    readonly 'speed': Quantity;
+    /** Speed the other way */
+    readonly 'speed-against': Quantity;
+    /** Coolant */
+    readonly 'coolant': Quantity;
+    /** Oil pressure */
+    readonly 'oil-pressure': Quantity;
+    /** Boost */
+    readonly 'boost': Quantity;
+    /** Exhaust */
+    readonly 'exhaust': Quantity;
+    /** Smoke */
+    readonly 'smoke': Word<'none' | 'white' | 'blue' | 'black' | 'gray'>;
+    /** Vibration */
+    readonly 'vibration': Word<'none' | 'slight' | 'heavy'>;
+    /** Noise */
+    readonly 'noise': Text;
+}
+
+/** Row of oil samples. One sample with its chain: hours on the engine and on the oil, laboratory, date; the result may follow. */
+export interface OilSampleRowFacts extends ReadingRowFacts {
+    /** Engine or gearbox */
+    readonly 'unit': ComponentRef;
+    /** Number of the sample */
+    readonly 'sample': Text;
+    /** Hours on the engine */
+    readonly 'engine-hours': Quantity;
+    /** Hours on the oil */
+    readonly 'oil-hours': Quantity;
+    /** When it was drawn */
+    readonly 'drawn': DateValue;
+    /** Laboratory */
+    readonly 'laboratory': Text;
+    /** What it found */
+    readonly 'result': Text;
+}
+
+/** Row of batteries. One battery of a bank. */
+export interface BatteryRowFacts extends ReadingRowFacts {
+    /** The battery */
+    readonly 'unit': ComponentRef;
+    /** At rest */
+    readonly 'rest': Quantity;
+    /** Rated cold-cranking current */
+    readonly 'rated': Quantity;
+    /** Measured cold-cranking current */
+    readonly 'measured': Quantity;
+    /** Rated capacity */
+    readonly 'rated-capacity': Quantity;
+    /** Measured capacity */
+    readonly 'measured-capacity': Quantity;
+    /** Date code */
+    readonly 'made': DateValue;
+}
+
+/** Row of charging. One source of charge. */
+export interface ChargingRowFacts extends ReadingRowFacts {
+    /** The charger, alternator or panel */
+    readonly 'source': ComponentRef;
+    /** At the battery */
+    readonly 'voltage': Quantity;
+    /** Current */
+    readonly 'current': Quantity;
+    /** Engine speed */
+    readonly 'rotation': Quantity;
+}
+
+/** Row of voltage drop. One circuit under load. */
+export interface VoltageDropRowFacts extends ReadingRowFacts {
+    /** The wire */
+    readonly 'conductor': ComponentRef;
+    /** At the source */
+    readonly 'source': Quantity;
+    /** At the load */
+    readonly 'load': Quantity;
+    /** Load */
+    readonly 'current': Quantity;
+}
+
+/** Row of insulation. Insulation of one circuit to earth. */
+export interface InsulationRowFacts extends ReadingRowFacts {
+    /** The circuit */
+    readonly 'circuit': ComponentRef;
+    /** To earth */
+    readonly 'resistance': Quantity;
+}
+
+/** Row of leakage. Current by a clamp on the whole shore cord, by the loads that are on. */
+export interface LeakageRowFacts extends ReadingRowFacts {
+    /** The cord */
+    readonly 'cord': ComponentRef;
+    /** Leakage */
+    readonly 'current': Quantity;
+    /** Loads that are on */
+    readonly 'loads': Text;
+}
+
+/** Row of outlets. Polarity and earth of one outlet, and how its leakage device trips. */
+export interface PolarityRowFacts extends ReadingRowFacts {
+    /** The outlet */
+    readonly 'outlet': ComponentRef;
+    /** Polarity */
+    readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
+    /** To earth */
+    readonly 'earth': Quantity;
+    /** Current it tripped at */
+    readonly 'trip-current': Quantity;
+    /** Time it took */
+    readonly 'trip-time': Quantity;
+}
+
+/** Row of levels. Level of one tank at the start and end of the day. */
+export interface LevelRowFacts extends ReadingRowFacts {
+    /** The tank */
+    readonly 'tank': ComponentRef;
+    /** At the start */
+    readonly 'at-start': Quantity;
+    /** At the end */
+    readonly 'at-end': Quantity;
+    /** How it is known */
+    readonly 'basis': Word<'seen' | 'stated' | 'measured' | 'operated'>;
+}
+
+/** Row of freeboards. Freeboard at one station, both sides. */
+export interface FreeboardRowFacts extends ReadingRowFacts {
+    /** Port */
+    readonly 'port': Quantity;
+    /** Starboard */
+    readonly 'starboard': Quantity;
+    /** Breadth of the hull there */
+    readonly 'width': Quantity;
+}
+
+/** Row of play. Play of one bearing. */
+export interface PlayRowFacts extends ReadingRowFacts {
+    /** The bearing */
+    readonly 'part': ComponentRef;
+    /** Radial clearance */
+    readonly 'radial': Quantity;
+    /** Axial play, written where columns names it */
+    readonly 'axial': Quantity;
+    /** Diameter of the shaft or stock, written where columns names it */
+    readonly 'shaft': Quantity;
+}
+
+/** Row of rig tension. Tension of one wire. */
+export interface TensionRowFacts extends ReadingRowFacts {
+    /** The wire */
+    readonly 'wire': ComponentRef;
+    /** Diameter */
+    readonly 'diameter': Quantity;
+    /** Reading of the gauge */
+    readonly 'gauge': Quantity;
+    /** Share of its breaking load */
+    readonly 'tension': Quantity;
+}
+
+/** Row of a gas test. One test of tightness. */
+export interface GasTestRowFacts extends ReadingRowFacts {
+    /** What was tested */
+    readonly 'system': ComponentRef;
+    /** Pressure at the start */
+    readonly 'start': Quantity;
+    /** Pressure at the end */
+    readonly 'end': Quantity;
+    /** How long it was watched */
+    readonly 'duration': Quantity;
+    /** What was open and what was shut */
+    readonly 'valves': Text;
+}
+
+/** Row of tube pressures. One chamber. */
+export interface TubePressureRowFacts extends ReadingRowFacts {
+    /** At the start */
+    readonly 'start': Quantity;
+    /** At the end */
+    readonly 'end': Quantity;
+    /** How long it was watched */
+    readonly 'duration': Quantity;
+    /** Air at the start */
+    readonly 'air-start': Quantity;
+    /** Air at the end */
+    readonly 'air-end': Quantity;
+}
+
+/** Row of pressures. One pressure, where nothing more telling fits. */
+export interface PressureRowFacts extends ReadingRowFacts {
+    /** Pressure */
+    readonly 'pressure': Quantity;
 }
 
 /** Spar. A mast, boom or other spar. */
@@ -2154,6 +3084,8 @@ export interface SparFacts extends ComponentFacts {
     readonly 'cracked': Word<'yes' | 'no'>;
     /** Corrosion seen */
     readonly 'corrosion': Text;
+    /** Whether decay was found, on wood */
+    readonly 'decayed': Word<'yes' | 'no'>;
 }
 
 /** Mast. A mast. */
@@ -2167,7 +3099,9 @@ export interface BoomFacts extends SparFacts {
 }
 
 /** Spreader. Holds a shroud away from the mast. */
-export interface SpreaderFacts extends SparFacts {
+export interface SpreaderFacts extends Omit<SparFacts, 'cracked'> {
+    /** Whether a crack was seen */
+    readonly 'cracked': Word<'yes' | 'no'>;
     /** Whether it halves the angle of the shroud */
     readonly 'angle-even': Word<'yes' | 'no'>;
 }
@@ -2177,13 +3111,17 @@ export interface WireFacts extends ComponentFacts {
     /** Diameter */
     readonly 'diameter': Quantity;
     /** How it is built */
-    readonly 'build': Word<'one-by-nineteen' | 'rod' | 'synthetic' | 'galvanized'>;
+    readonly 'build': Word<'one-by-nineteen' | 'seven-by-seven' | 'seven-by-nineteen' | 'compacted' | 'rod' | 'synthetic' | 'galvanized'>;
     /** Broken strands */
     readonly 'broken-strands': Quantity;
     /** State of its terminals */
     readonly 'terminal': Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
     /** When a rigger last reported on it */
     readonly 'rigger-report': DateValue;
+    /** Age at which the insurer asks for a report or renewal */
+    readonly 'insurers-term': Quantity;
+    /** Whether rust comes from within its lay */
+    readonly 'rust-streak': Word<'yes' | 'no'>;
     /** Tension as a share of its breaking load */
     readonly 'tension': Quantity;
 }
@@ -2202,16 +3140,24 @@ export interface TerminalFacts extends ComponentFacts {
     readonly 'build': Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
     /** What was seen of it */
     readonly 'state': Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
+    /** The wire it ends */
+    readonly 'of': ComponentRef;
 }
 
 /** Chainplate. Ties a shroud or stay to the hull. */
 export interface ChainplateFacts extends ComponentFacts {
     /** When it was last drawn */
     readonly 'drawn': DateValue;
-    /** Whether it moves */
+    /** Whether it moves under load */
     readonly 'moves': Word<'yes' | 'no'>;
     /** Whether water comes in at it */
     readonly 'weeps': Word<'yes' | 'no'>;
+    /** Moisture reading of the deck core beside it, on the meter's own scale */
+    readonly 'core-reading': Quantity;
+    /** Reading of a place known dry, same meter and mode */
+    readonly 'dry-reference': Quantity;
+    /** Whether all of it could be seen */
+    readonly 'seen-whole': Word<'yes' | 'no'>;
 }
 
 /** Turnbuckle. Tensions a wire. */
@@ -2226,6 +3172,8 @@ export interface TurnbuckleFacts extends ComponentFacts {
 export interface HalyardFacts extends ComponentFacts {
     /** Whether it is chafed */
     readonly 'chafed': Word<'yes' | 'no'>;
+    /** Diameter */
+    readonly 'diameter': Quantity;
 }
 
 /** Furler. Rolls a headsail. */
@@ -2238,6 +3186,8 @@ export interface FurlerFacts extends ComponentFacts {
 export interface SailFacts extends ComponentFacts {
     /** Whether it was hoisted for the survey */
     readonly 'hoisted': Word<'yes' | 'no'>;
+    /** Area */
+    readonly 'area': Quantity;
     /** Which sail */
     readonly 'sail-kind': Text;
     /** Its stitching */
@@ -2262,6 +3212,12 @@ export interface TankFacts extends ApplianceFacts {
     readonly 'tested': Quantity;
     /** Test pressure on its label */
     readonly 'label-pressure': Quantity;
+    /** Whether it held the pressure it was tested with */
+    readonly 'held': Word<'yes' | 'no'>;
+    /** Whether it leaks */
+    readonly 'leaks': Word<'yes' | 'no'>;
+    /** How full it stood at the survey */
+    readonly 'filled': Quantity;
     /** What it rests on and what holds it */
     readonly 'supports': Text;
     /** Whether foam is all that holds it */
@@ -2282,6 +3238,10 @@ export interface FuelTankFacts extends TankFacts {
     readonly 'bond-resistance': Quantity;
     /** Whether fill, tank and ground are joined by a wire */
     readonly 'fill-bond': Word<'yes' | 'no'>;
+    /** Whether its top lies below the inlet of carburetor or injection */
+    readonly 'top-below-engine-inlet': Word<'yes' | 'no'>;
+    /** Battery that stands straight above or below it */
+    readonly 'in-line-with-battery': ComponentRef;
 }
 
 /** Water tank. Holds fresh water. */
@@ -2298,12 +3258,20 @@ export interface WaterHeaterFacts extends ApplianceFacts {
 export interface FuelFilterFacts extends FittingFacts {
     /** What its bowl is */
     readonly 'bowl': Word<'metal' | 'plastic' | 'heat-shielded'>;
+    /** Battery that stands straight above or below it */
+    readonly 'in-line-with-battery': ComponentRef;
     /** Fire-test mark as read */
     readonly 'mark': Text;
+    /** Whether it lies below the top of the tank */
+    readonly 'below-tank-top': Word<'yes' | 'no'>;
 }
 
 /** Fuel fill. Where fuel is filled in. */
 export interface FuelFillFacts extends FittingFacts {
+    /** From it to ground */
+    readonly 'bond-resistance': Quantity;
+    /** Whether spilt fuel runs into the boat */
+    readonly 'overflow-aboard': Word<'yes' | 'no'>;
 }
 
 /** Fuel vent. Lets air out of the tank. */
@@ -2320,6 +3288,32 @@ export interface FuelLineFacts extends PipeFacts {
     readonly 'supported': Word<'yes' | 'no'>;
 }
 
+/** Fuel pump. Lifts fuel from the tank to the carburetor or injection. */
+export interface FuelPumpFacts extends Omit<PumpFacts, 'rated-flow' | 'real-flow'> {
+    /** Rating on it */
+    readonly 'rated-flow': Quantity;
+    /** Flow as measured */
+    readonly 'real-flow': Quantity;
+    /** How it is driven */
+    readonly 'drive': Word<'engine' | 'electric' | 'manual'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
+    /** Whether it lies below the top of the tank */
+    readonly 'below-tank-top': Word<'yes' | 'no'>;
+}
+
+/** Carburetor. Mixes gasoline with air at the engine. */
+export interface CarburetorFacts extends FittingFacts {
+    /** Whether a flame arrester is fitted to it */
+    readonly 'flame-arrester': Word<'yes' | 'no'>;
+    /** Whether it leaks when the engine is stopped */
+    readonly 'leaks': Word<'yes' | 'no'>;
+}
+
 /** Fuel hose. A hose for fuel; its marking tells liquid or vapor and whether it stood a fire test. */
 export interface FuelHoseFacts extends HoseFacts {
     /** Whether any of it lies below the top of the tank */
@@ -2330,20 +3324,34 @@ export interface FuelHoseFacts extends HoseFacts {
 export interface FuelValveFacts extends ValveFacts {
     /** Whether it sits at the tank */
     readonly 'at-tank': Word<'yes' | 'no'>;
-    /** Whether it can be worked from outside the engine space */
+    /** Whether it sits at the inlet of the engine */
+    readonly 'at-engine': Word<'yes' | 'no'>;
+    /** How it is worked */
+    readonly 'drive': Word<'manual' | 'electric'>;
+    /** Whether it can be worked from outside the space it is in */
     readonly 'remote': Word<'yes' | 'no'>;
+    /** Battery that stands straight above or below it */
+    readonly 'in-line-with-battery': ComponentRef;
 }
 
 /** Antisiphon device. Stops fuel from siphoning out of the tank when a line breaks. */
 export interface AntiSiphonDeviceFacts extends FittingFacts {
     /** How it works */
     readonly 'drive': Word<'spring' | 'electric'>;
+    /** Whether it sits at the tank */
+    readonly 'at-tank': Word<'yes' | 'no'>;
 }
 
 /** Fresh-water pump. Puts fresh water under pressure. */
 export interface WaterPumpFacts extends PumpFacts {
     /** Pressure it stops at */
     readonly 'pressure': Quantity;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Shower sump. Gathers shower water and pumps it over the side. */
@@ -2382,6 +3390,16 @@ export interface YardsticksFacts {
     readonly 'gas-hose-life': Quantity;
     /** Age at which a gas regulator is old */
     readonly 'gas-regulator-life': Quantity;
+    /** Years after which a gas cylinder is requalified, where no date is marked on it */
+    readonly 'gas-cylinder-term': Quantity;
+    /** Least bore of the vent of a gas locker */
+    readonly 'gas-vent-bore': Quantity;
+    /** Least distance from the vent of a gas locker to an opening into the hull */
+    readonly 'gas-vent-gap': Quantity;
+    /** Age from which a metal fuel tank whose bottom was not seen is doubtful */
+    readonly 'metal-tank-life': Quantity;
+    /** Starts of a bilge pump a day, as she lies, that are too many */
+    readonly 'pump-starts': Quantity;
     /** Age at which the rubber of a shaft seal is due */
     readonly 'shaft-bellows-life': Quantity;
     /** Age at which the bellows of an outdrive are due */
@@ -2420,6 +3438,16 @@ export interface YardsticksFacts {
     readonly 'shut-valve-on-unused': Word<'closed-if-capped' | 'never-closed' | 'closed'>;
     /** Share of findings in the four most urgent words from which urgency is inflated */
     readonly 'urgent-share': Quantity;
+    /** All adjustments of a comparable, signs left out, over which it is weak, as a share of its price */
+    readonly 'gross-adjustment': Quantity;
+    /** The same with their signs */
+    readonly 'net-adjustment': Quantity;
+    /** Age of a sale at which it is old */
+    readonly 'sale-age': Quantity;
+    /** Fewest comparables that an opinion of value rests on */
+    readonly 'comparables-least': Quantity;
+    /** Spread of the adjusted prices, as a share of their mean, over which it is explained */
+    readonly 'comparables-spread': Quantity;
 }
 
 /** The facts of each kind, by its id. */
@@ -2487,6 +3515,8 @@ export interface KindFacts {
     readonly 'turbo': TurboFacts;
     readonly 'blower': BlowerFacts;
     readonly 'vent-duct': VentDuctFacts;
+    readonly 'machinery-space': MachinerySpaceFacts;
+    readonly 'electrical-part': ElectricalPartFacts;
     readonly 'cowl': CowlFacts;
     readonly 'extinguisher': ExtinguisherFacts;
     readonly 'fixed-extinguisher': FixedExtinguisherFacts;
@@ -2514,6 +3544,10 @@ export interface KindFacts {
     readonly 'plotter': PlotterFacts;
     readonly 'depth-sounder': DepthSounderFacts;
     readonly 'certificate': CertificateFacts;
+    readonly 'radio-license': RadioLicenseFacts;
+    readonly 'insurance': InsuranceFacts;
+    readonly 'hull-number': HullNumberFacts;
+    readonly 'official-number': OfficialNumberFacts;
     readonly 'capacity-label': CapacityLabelFacts;
     readonly 'marking': MarkingFacts;
     readonly 'manual': ManualFacts;
@@ -2523,7 +3557,6 @@ export interface KindFacts {
     readonly 'joint': JointFacts;
     readonly 'contact': ContactFacts;
     readonly 'finding': FindingFacts;
-    readonly 'reading': ReadingFacts;
     readonly 'valuation': ValuationFacts;
     readonly 'comparable': ComparableFacts;
     readonly 'person': PersonFacts;
@@ -2544,6 +3577,7 @@ export interface KindFacts {
     readonly 'hull-shell': HullShellFacts;
     readonly 'plate': PlateFacts;
     readonly 'plank': PlankFacts;
+    readonly 'timber': TimberFacts;
     readonly 'frame': FrameFacts;
     readonly 'fastening': FasteningFacts;
     readonly 'stringer': StringerFacts;
@@ -2614,6 +3648,31 @@ export interface KindFacts {
     readonly 'jet-drive': JetDriveFacts;
     readonly 'pod': PodFacts;
     readonly 'steering': SteeringFacts;
+    readonly 'reading': ReadingFacts;
+    readonly 'reading-row': ReadingRowFacts;
+    readonly 'moisture-row': MoistureRowFacts;
+    readonly 'wood-moisture-row': WoodMoistureRowFacts;
+    readonly 'percussion-row': PercussionRowFacts;
+    readonly 'thickness-row': ThicknessRowFacts;
+    readonly 'potential-row': PotentialRowFacts;
+    readonly 'bonding-row': BondingRowFacts;
+    readonly 'compression-row': CompressionRowFacts;
+    readonly 'temperature-row': TemperatureRowFacts;
+    readonly 'trial-row': TrialRowFacts;
+    readonly 'oil-sample-row': OilSampleRowFacts;
+    readonly 'battery-row': BatteryRowFacts;
+    readonly 'charging-row': ChargingRowFacts;
+    readonly 'voltage-drop-row': VoltageDropRowFacts;
+    readonly 'insulation-row': InsulationRowFacts;
+    readonly 'leakage-row': LeakageRowFacts;
+    readonly 'polarity-row': PolarityRowFacts;
+    readonly 'level-row': LevelRowFacts;
+    readonly 'freeboard-row': FreeboardRowFacts;
+    readonly 'play-row': PlayRowFacts;
+    readonly 'tension-row': TensionRowFacts;
+    readonly 'gas-test-row': GasTestRowFacts;
+    readonly 'tube-pressure-row': TubePressureRowFacts;
+    readonly 'pressure-row': PressureRowFacts;
     readonly 'spar': SparFacts;
     readonly 'mast': MastFacts;
     readonly 'boom': BoomFacts;
@@ -2636,6 +3695,8 @@ export interface KindFacts {
     readonly 'fuel-fill': FuelFillFacts;
     readonly 'fuel-vent': FuelVentFacts;
     readonly 'fuel-line': FuelLineFacts;
+    readonly 'fuel-pump': FuelPumpFacts;
+    readonly 'carburetor': CarburetorFacts;
     readonly 'fuel-hose': FuelHoseFacts;
     readonly 'fuel-valve': FuelValveFacts;
     readonly 'anti-siphon-device': AntiSiphonDeviceFacts;
@@ -2650,6 +3711,7 @@ export type FactsOf<K extends KindName> = KindFacts[K];
 /** Every property that some kind declares. */
 export interface AnyFacts {
     readonly 'above-bilge-water': Word<'yes' | 'no'>;
+    readonly 'above-sidelights': Quantity;
     readonly 'above-waterline': Quantity;
     readonly 'access': Text;
     readonly 'acid': Word<'yes' | 'no'>;
@@ -2660,24 +3722,37 @@ export interface AnyFacts {
     readonly 'adhesion': Word<'sound' | 'lifting' | 'bare' | 'not-tried'>;
     readonly 'adjusted': Quantity;
     readonly 'adjustment-left': Quantity;
-    readonly 'agent': Word<'clean-agent' | 'carbon-dioxide' | 'aerosol' | 'other'>;
+    readonly 'agent': Word<'dry-chemical' | 'clean-agent' | 'carbon-dioxide' | 'foam' | 'other'> | Word<'clean-agent' | 'carbon-dioxide' | 'aerosol' | 'other'>;
     readonly 'agent-mass': Quantity;
     readonly 'agent-mass-now': Quantity;
+    readonly 'air-beside': Quantity;
     readonly 'air-draft': Quantity;
+    readonly 'air-end': Quantity;
+    readonly 'air-start': Quantity;
+    readonly 'air-temperature': Quantity;
+    readonly 'altered': Word<'yes' | 'no'>;
     readonly 'angle': Quantity;
     readonly 'angle-even': Word<'yes' | 'no'>;
     readonly 'anode-left': Quantity;
     readonly 'answers': CheckRef;
     readonly 'appliances-shut': Word<'yes' | 'no'>;
+    readonly 'approved': Word<'yes' | 'no'>;
+    readonly 'arc': Quantity;
     readonly 'area': Quantity;
     readonly 'area-ratio': Quantity;
     readonly 'asking': Quantity;
+    readonly 'at-end': Quantity;
+    readonly 'at-engine': Word<'yes' | 'no'>;
     readonly 'at-galley': Word<'yes' | 'no'>;
+    readonly 'at-start': Quantity;
     readonly 'at-tank': Word<'yes' | 'no'>;
     readonly 'automatic': Word<'yes' | 'no'>;
+    readonly 'axial': Quantity;
     readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'> | Word<'bonded-block' | 'loose-block' | 'none'>;
     readonly 'bad': Quantity;
     readonly 'ballast': Quantity;
+    readonly 'bank': Text;
+    readonly 'bank-voltage': Quantity;
     readonly 'barrier-coat': Word<'yes' | 'no'>;
     readonly 'base-moves': Word<'yes' | 'no'>;
     readonly 'basis': Word<'seen' | 'stated' | 'measured' | 'operated'> | Text;
@@ -2688,6 +3763,7 @@ export interface AnyFacts {
     readonly 'bearing-wear-most': Quantity;
     readonly 'bearings': Word<'sound' | 'noisy' | 'loose' | 'not-tried'>;
     readonly 'because': Text;
+    readonly 'behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
     readonly 'bellows-cracked': Word<'yes' | 'no'>;
     readonly 'bellows-fitted': DateValue;
     readonly 'below-heeled-waterline': Word<'yes' | 'no'>;
@@ -2697,6 +3773,8 @@ export interface AnyFacts {
     readonly 'bent': Word<'yes' | 'no'>;
     readonly 'blades': Quantity;
     readonly 'blank-aboard': Word<'yes' | 'no'>;
+    readonly 'block-original': Quantity;
+    readonly 'block-reading': Quantity;
     readonly 'body': Word<'metal' | 'plastic' | 'glass-bowl'>;
     readonly 'bolts': Word<'tight' | 'loose' | 'missing' | 'not-seen'>;
     readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
@@ -2705,6 +3783,7 @@ export interface AnyFacts {
     readonly 'boost': Quantity;
     readonly 'bore': Quantity;
     readonly 'bottom-seen': Word<'yes' | 'no'>;
+    readonly 'bow-height': Quantity;
     readonly 'bowl': Word<'metal' | 'plastic' | 'heat-shielded'>;
     readonly 'bracket': Word<'yes' | 'no'>;
     readonly 'brackets': Word<'sound' | 'cracked' | 'loose' | 'not-seen'>;
@@ -2714,22 +3793,28 @@ export interface AnyFacts {
     readonly 'broken-strands': Quantity;
     readonly 'browned': Word<'yes' | 'no'>;
     readonly 'bucket': Word<'works' | 'stiff' | 'stuck' | 'not-tried'>;
-    readonly 'build': Word<'one-by-nineteen' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
+    readonly 'build': Word<'mechanical' | 'electronic'> | Word<'chain' | 'mixed' | 'rope'> | Word<'sawn' | 'steamed' | 'laminated' | 'angle' | 'other'> | Word<'bolted' | 'encapsulated' | 'box' | 'lifting' | 'integral'> | Word<'bolted' | 'bonded' | 'laminated' | 'screwed' | 'unknown'> | Word<'one-by-nineteen' | 'seven-by-seven' | 'seven-by-nineteen' | 'compacted' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
     readonly 'builder': Text;
     readonly 'built': Quantity;
+    readonly 'bundled': Quantity;
     readonly 'butts': Word<'sound' | 'parted' | 'not-seen'>;
     readonly 'bypasses-main-switch': Word<'yes' | 'no'>;
     readonly 'calibration': Text;
+    readonly 'call-sign': Text;
     readonly 'cap-pressure': Quantity;
     readonly 'capacity': Quantity;
     readonly 'capacity-measured': Quantity;
     readonly 'cell': Word<'silver-chloride' | 'copper-sulfate' | 'zinc'>;
-    readonly 'certified-type': Word<'type-i' | 'type-ii' | 'unlabeled'>;
+    readonly 'certified-type': Word<'type-i' | 'type-ii' | 'type-iii' | 'unlabeled'>;
     readonly 'chafed': Word<'yes' | 'no'>;
     readonly 'chambers': Quantity;
     readonly 'changed': DateValue;
+    readonly 'charges': ComponentRef;
+    readonly 'charging-voltage': Quantity;
     readonly 'chemistry': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
     readonly 'child-sizes': Quantity;
+    readonly 'children': Quantity;
+    readonly 'circuit': ComponentRef;
     readonly 'cites': Citation;
     readonly 'clamp-band': Quantity;
     readonly 'clamp-condition': Word<'sound' | 'rusty' | 'cracked' | 'broken' | 'loose'>;
@@ -2738,6 +3823,7 @@ export interface AnyFacts {
     readonly 'clamp-type': Word<'worm' | 'bolt' | 'spring' | 'swaged'>;
     readonly 'clamps': Quantity;
     readonly 'class': Word<'unmarked' | 'water' | 'sanitation' | 'wet-exhaust' | 'fuel-a1' | 'fuel-a2' | 'fuel-b1' | 'fuel-b2' | 'gas' | 'coolant' | 'clear-pvc' | 'ribbed-pvc'> | Word<'copper-alloy' | 'nickel-alloy' | 'stainless' | 'iron-or-steel' | 'aluminum' | 'zinc-anode' | 'magnesium-anode' | 'titanium' | 'carbon' | 'lead' | 'tin' | 'metal' | 'plastic' | 'reinforced-plastic' | 'rubber' | 'wood' | 'laminate' | 'other'>;
+    readonly 'clear-least': Quantity;
     readonly 'clear-opening': Text;
     readonly 'clearance': Quantity;
     readonly 'client': Text;
@@ -2745,20 +3831,31 @@ export interface AnyFacts {
     readonly 'coated': Word<'yes' | 'no'>;
     readonly 'coating': Quantity;
     readonly 'code': Text;
+    readonly 'code-on-papers': Text;
     readonly 'cold-start': Word<'at-once' | 'slow' | 'no' | 'not-tried'>;
     readonly 'coldest-expected': Quantity;
-    readonly 'color': Text;
-    readonly 'columns': Text;
+    readonly 'color': Word<'white' | 'red' | 'green' | 'yellow'> | Text;
+    readonly 'columns': Word | Text;
+    readonly 'comparables-least': Quantity;
+    readonly 'comparables-spread': Quantity;
     readonly 'compression': Quantity;
-    readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen'> | Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'>;
+    readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen'> | Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'> | Word<'better' | 'same' | 'worse'>;
     readonly 'conditions': Text;
+    readonly 'conductor': ComponentRef;
     readonly 'conducts': Word<'yes' | 'no'>;
     readonly 'construction': Text;
+    readonly 'container': Word<'canister' | 'valise'>;
     readonly 'contains': Word<'salt-water' | 'fresh-water' | 'brackish-water' | 'fuel' | 'gas' | 'exhaust' | 'coolant' | 'air'>;
     readonly 'contents': Quantity;
+    readonly 'coolant': Quantity;
+    readonly 'cord': ComponentRef;
     readonly 'core': MaterialValue;
+    readonly 'core-reading': Quantity;
     readonly 'corrosion': Text;
     readonly 'cost': Quantity;
+    readonly 'cost-approach': Text;
+    readonly 'count': Quantity;
+    readonly 'counted-on': Quantity;
     readonly 'covered': Word<'yes' | 'no'>;
     readonly 'covers': Quantity;
     readonly 'cracked': Word<'yes' | 'no'>;
@@ -2767,20 +3864,27 @@ export interface AnyFacts {
     readonly 'cranking-measured': Quantity;
     readonly 'crazed': Word<'yes' | 'no'>;
     readonly 'credentials': Text;
+    readonly 'cruising-speed': Quantity;
     readonly 'current': Quantity;
+    readonly 'cut-off': Word<'yes' | 'no'>;
     readonly 'cylinder-shut': Word<'yes' | 'no'>;
     readonly 'cylinders': Quantity;
     readonly 'damage': Text;
     readonly 'dash-rotation': Quantity;
     readonly 'day': Word<'yes' | 'no'>;
+    readonly 'dc-off': Quantity;
+    readonly 'dc-on': Quantity;
+    readonly 'decayed': Word<'yes' | 'no'>;
     readonly 'deck-material': MaterialValue;
+    readonly 'deepest-berth': Quantity;
     readonly 'definitions': Text;
+    readonly 'deflection': Quantity;
     readonly 'density': Quantity;
     readonly 'depth': Quantity;
     readonly 'design-category': Word<'a' | 'b' | 'c' | 'd'>;
     readonly 'designer': Text;
     readonly 'deviation-card': Word<'yes' | 'no'>;
-    readonly 'device': Word<'horn' | 'whistle' | 'bell'>;
+    readonly 'device': Word<'horn' | 'whistle' | 'bell' | 'gong'>;
     readonly 'dezincification-resistant': Word<'yes' | 'no'>;
     readonly 'diameter': Quantity;
     readonly 'displacement': Quantity;
@@ -2788,61 +3892,94 @@ export interface AnyFacts {
     readonly 'distance': Quantity;
     readonly 'distance-from-inlet': Quantity;
     readonly 'distance-to-opening': Quantity;
+    readonly 'distress-button': Word<'yes' | 'no'>;
+    readonly 'dogs': Word<'sound' | 'stiff' | 'broken' | 'missing' | 'not-tried'>;
     readonly 'draft': Quantity;
+    readonly 'drain-back-length': Quantity;
     readonly 'drain-bore': Quantity;
     readonly 'drain-plug': Word<'yes' | 'no'>;
     readonly 'drains': Quantity;
     readonly 'drawn': Quantity | DateValue;
+    readonly 'drawn-port': Quantity;
+    readonly 'drawn-starboard': Quantity;
     readonly 'drips-at-rest': Quantity;
     readonly 'drips-under-way': Quantity;
-    readonly 'drive': Word<'manual' | 'electric'> | Word<'manual' | 'electric' | 'vacuum'> | Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'> | Word<'spring' | 'electric'>;
+    readonly 'drive': Word<'manual' | 'electric'> | Word<'manual' | 'electric' | 'vacuum'> | Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'> | Word<'engine' | 'electric' | 'manual'> | Word<'spring' | 'electric'>;
     readonly 'drop': Quantity;
+    readonly 'dry-reference': Quantity;
     readonly 'duration': Quantity;
+    readonly 'earlier-date': DateValue;
+    readonly 'earlier-hours': Quantity;
+    readonly 'earlier-source': Text;
+    readonly 'earth': Quantity;
     readonly 'earth-resistance': Quantity;
     readonly 'edition': Text;
     readonly 'effective': DateValue;
+    readonly 'electronics-disconnected': Word<'yes' | 'no'>;
     readonly 'email': Text;
     readonly 'emergency-tiller': Word<'fits' | 'does-not-fit' | 'none' | 'not-tried'>;
+    readonly 'end': Quantity;
     readonly 'end-fittings': Word<'crimped' | 'screwed' | 'worm-clip'>;
     readonly 'end-pressure': Quantity;
     readonly 'ends': Quantity;
     readonly 'engaged': DateValue;
+    readonly 'engine': ComponentRef;
+    readonly 'engine-hours': Quantity;
+    readonly 'engine-in-hull': Word<'yes' | 'no'>;
     readonly 'engine-power': Quantity;
     readonly 'engines': Quantity;
+    readonly 'exhaust': Quantity;
     readonly 'exhaust-hose-life': Quantity;
     readonly 'expires': DateValue;
+    readonly 'explained': Text;
     readonly 'exposed-area': Quantity;
+    readonly 'external-regulator': Word<'yes' | 'no'>;
     readonly 'fabric': Word<'pvc' | 'chlorosulfonated-rubber' | 'polyurethane' | 'unknown'>;
     readonly 'faces': Word<'forward' | 'aft' | 'turning'>;
+    readonly 'fastener-spacing': Quantity;
     readonly 'fasteners': Word<'tight' | 'loose' | 'wasted' | 'not-seen'>;
     readonly 'fee-basis': Text;
     readonly 'feeds': Text;
     readonly 'female-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
     readonly 'fill-bond': Word<'yes' | 'no'>;
-    readonly 'filled': Word<'full' | 'low' | 'empty' | 'not-seen'>;
+    readonly 'filled': Word<'full' | 'low' | 'empty' | 'not-seen'> | Quantity;
     readonly 'fitted': DateValue;
     readonly 'fixed': Word<'yes' | 'no'>;
     readonly 'flag': Text;
+    readonly 'flame-arrester': Word<'yes' | 'no'>;
     readonly 'flame-failure': Word<'yes' | 'no'>;
     readonly 'flame-screen': Word<'yes' | 'no'>;
     readonly 'flange': Word<'yes' | 'no'>;
     readonly 'flanged': Word<'yes' | 'no'>;
+    readonly 'flat-bottom': Word<'yes' | 'no'>;
     readonly 'flexes': Word<'yes' | 'no'>;
     readonly 'floodable-volume': Quantity;
     readonly 'flow': Quantity;
     readonly 'flow-coefficient': Quantity;
     readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
+    readonly 'fluid': Word<'full' | 'low' | 'empty' | 'not-seen'>;
     readonly 'foamed-in': Word<'yes' | 'no'>;
     readonly 'follows': Text;
+    readonly 'form': Word<'ring' | 'horseshoe' | 'cushion' | 'other'>;
+    readonly 'fouled': Word<'yes' | 'no'>;
     readonly 'freeze-point': Quantity;
+    readonly 'fresh-water': Word<'yes' | 'no'>;
     readonly 'from': Text;
     readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'diesel' | 'gasoline'>;
+    readonly 'fuel-capacity': Quantity;
+    readonly 'fuse': Quantity;
+    readonly 'fused': Word<'yes' | 'no'>;
     readonly 'gap': Quantity;
     readonly 'gas': Word<'propane' | 'butane' | 'natural-gas'>;
+    readonly 'gas-cylinder-term': Quantity;
     readonly 'gas-hose-life': Quantity;
     readonly 'gas-regulator-life': Quantity;
+    readonly 'gas-vent-bore': Quantity;
+    readonly 'gas-vent-gap': Quantity;
+    readonly 'gasoline': Word<'yes' | 'no'>;
+    readonly 'gasoline-space': Word<'yes' | 'no'>;
     readonly 'gauge': Quantity | Word<'in-range' | 'out-of-range' | 'none'>;
-    readonly 'gear': Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
+    readonly 'gear': Word<'better' | 'same' | 'worse'> | Word<'fiberglass-bronze' | 'fiberglass-aluminum-drive' | 'aluminum' | 'steel' | 'wood'>;
     readonly 'gimbaled': Word<'yes' | 'no'>;
     readonly 'glycol': Quantity;
     readonly 'glycol-kind': Word<'ethylene' | 'propylene' | 'mixed' | 'unknown'>;
@@ -2850,30 +3987,45 @@ export interface AnyFacts {
     readonly 'glycol-most': Quantity;
     readonly 'glycol-working': Quantity;
     readonly 'grating': Word<'yes' | 'no'>;
+    readonly 'gross-adjustment': Quantity;
     readonly 'gross-tonnage': Quantity;
+    readonly 'grounded': Word<'yes' | 'no'>;
+    readonly 'hand': Word<'right' | 'left'>;
     readonly 'handle': Word<'fitted' | 'gone' | 'tied'>;
     readonly 'heard-outside': Word<'yes' | 'no'>;
     readonly 'hearth': Word<'yes' | 'no'>;
     readonly 'height': Quantity;
+    readonly 'held': Word<'yes' | 'no'>;
     readonly 'high': Quantity;
     readonly 'high-holding': Word<'yes' | 'no'>;
     readonly 'hoisted': Word<'yes' | 'no'>;
+    readonly 'hollow-area': Quantity;
     readonly 'hose-life': Quantity;
     readonly 'hours': Quantity;
+    readonly 'hours-before-meter': Quantity;
     readonly 'hours-lain': Quantity;
     readonly 'hours-since-charge': Quantity;
+    readonly 'hours-since-lift': Quantity;
+    readonly 'hours-since-wash': Quantity;
     readonly 'hours-source': Text;
+    readonly 'hours-stated': Quantity;
+    readonly 'hull-beam': Quantity;
+    readonly 'hull-draft': Quantity;
     readonly 'hull-material': MaterialValue;
     readonly 'hull-number': Text;
     readonly 'hull-thickness': Quantity;
     readonly 'identity-number': Text;
     readonly 'ignition-protected': Word<'yes' | 'no'>;
     readonly 'ignition-space': Word<'yes' | 'no'>;
+    readonly 'immersed': Word<'yes' | 'no'>;
     readonly 'impeller-fitted': DateValue;
     readonly 'in-engine-space': Word<'yes' | 'no'>;
+    readonly 'in-line-with-battery': ComponentRef;
     readonly 'in-locker': Word<'yes' | 'no'>;
     readonly 'in-lower-third': Word<'yes' | 'no'>;
+    readonly 'in-order': Quantity;
     readonly 'in-use': Word<'yes' | 'no'>;
+    readonly 'income-approach': Text;
     readonly 'inhibitor': Word<'plain' | 'organic' | 'hybrid' | 'unknown'>;
     readonly 'injection-above-waterline': Quantity;
     readonly 'inlet-above-waterline': Quantity;
@@ -2882,8 +4034,12 @@ export interface AnyFacts {
     readonly 'insulated': Word<'yes' | 'no'>;
     readonly 'insulation': Quantity;
     readonly 'insulation-resistance': Quantity;
+    readonly 'insurer': Text;
+    readonly 'insurers-term': Quantity;
     readonly 'intended-use': Text;
+    readonly 'into-laminate': Word<'yes' | 'no'>;
     readonly 'isolated': Word<'yes' | 'no'>;
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
     readonly 'issue': Quantity;
     readonly 'issued': DateValue;
     readonly 'joint-gap': Quantity;
@@ -2892,60 +4048,87 @@ export interface AnyFacts {
     readonly 'key': Word<'sound' | 'worn' | 'sheared' | 'not-seen'>;
     readonly 'label-pressure': Quantity;
     readonly 'labeled': Word<'yes' | 'no'>;
+    readonly 'laboratory': Text;
     readonly 'lagged': Word<'yes' | 'no'>;
     readonly 'layup': Text;
+    readonly 'leads-zeroed': Word<'yes' | 'no'>;
+    readonly 'leak': Quantity;
     readonly 'leak-when-cut': Quantity;
     readonly 'leakage': Quantity;
+    readonly 'leakage-guarded': Word<'yes' | 'no'>;
     readonly 'leakage-protected': Word<'yes' | 'no'>;
     readonly 'leaks': Word<'yes' | 'no'>;
     readonly 'leaks-seen': Text;
     readonly 'least-compression': Quantity;
+    readonly 'least-thickness': Quantity;
     readonly 'left': Quantity;
     readonly 'length': Quantity;
     readonly 'length-on-deck': Quantity;
     readonly 'length-overall': Quantity;
     readonly 'length-waterline': Quantity;
+    readonly 'letter': Text;
     readonly 'letter-height': Quantity;
     readonly 'level': Text;
     readonly 'lid': Word<'top' | 'side' | 'none'>;
     readonly 'lid-above-waterline': Quantity;
+    readonly 'lies-in': Word<'garboard' | 'stem' | 'elsewhere'>;
     readonly 'lift': Quantity;
-    readonly 'light': Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor'>;
+    readonly 'light': Word<'yes' | 'no'> | Word<'masthead' | 'side-port' | 'side-starboard' | 'stern' | 'all-round' | 'anchor' | 'tricolor' | 'sides-combined' | 'towing'>;
+    readonly 'lightly-built': Word<'yes' | 'no'>;
+    readonly 'lights-dim': Word<'yes' | 'no'>;
     readonly 'limit': Quantity;
     readonly 'limits': Text;
     readonly 'line-charged': Word<'yes' | 'no'>;
+    readonly 'lining': Word<'rubber' | 'wood' | 'polymer' | 'white-metal' | 'bronze'>;
     readonly 'link-now': Quantity;
     readonly 'link-original': Quantity;
     readonly 'listed': Word<'yes' | 'no'>;
     readonly 'load': Quantity;
+    readonly 'load-point': Word<'mast' | 'chainplate' | 'engine' | 'none'>;
     readonly 'load-tested': DateValue;
     readonly 'load-voltage': Quantity;
+    readonly 'loads': Text;
+    readonly 'loads-on': Text;
     readonly 'logo': Text;
     readonly 'lone-pit': Quantity;
+    readonly 'loop': Word<'fitted' | 'none' | 'not-seen'>;
     readonly 'looped': Word<'yes' | 'no'>;
     readonly 'loose': Word<'yes' | 'no'>;
     readonly 'low': Quantity;
     readonly 'made': DateValue;
+    readonly 'main': Word<'yes' | 'no'>;
     readonly 'maker': Text;
     readonly 'maker-high': Quantity;
     readonly 'maker-low': Quantity;
+    readonly 'makers-fuse': Quantity;
+    readonly 'makers-least': Quantity;
     readonly 'makers-limit': Quantity;
+    readonly 'makers-mass': Quantity;
+    readonly 'makers-run-out': Quantity;
     readonly 'makers-term': Quantity;
     readonly 'male-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
     readonly 'manual-for': Text;
-    readonly 'mark': Text;
+    readonly 'mark': Word<'primary' | 'duplicate' | 'plate' | 'other'> | Text;
+    readonly 'marked': Word<'yes' | 'no'> | Word<'name' | 'hailing-port' | 'name-and-port' | 'official-number' | 'state-number' | 'draft' | 'other'>;
     readonly 'marking': Text;
     readonly 'masked': Quantity;
     readonly 'mass': Quantity;
     readonly 'material': MaterialValue;
+    readonly 'measured': Word<'afloat' | 'ashore'> | Quantity;
+    readonly 'measured-capacity': Quantity;
     readonly 'measured-flow': Quantity;
-    readonly 'measures': Word<'moisture' | 'percussion' | 'thickness' | 'potential' | 'trial' | 'temperature' | 'pressure' | 'other'>;
+    readonly 'measures': Word<'moisture' | 'wood-moisture' | 'percussion' | 'thickness' | 'potential' | 'bonding' | 'compression' | 'temperature' | 'trial' | 'oil-sample' | 'battery' | 'charging' | 'voltage-drop' | 'insulation' | 'leakage' | 'polarity' | 'level' | 'freeboard' | 'play' | 'tension' | 'gas-test' | 'tube-pressure' | 'pressure' | 'other'>;
     readonly 'metal': MaterialValue;
+    readonly 'metal-tank-life': Quantity;
+    readonly 'meter-behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
+    readonly 'meter-changed': DateValue;
     readonly 'method': Text;
+    readonly 'mode': Word<'deep' | 'shallow'>;
     readonly 'model': Text;
     readonly 'model-year': Quantity;
     readonly 'moisture': Text | Quantity;
     readonly 'moisture-ratio': Quantity;
+    readonly 'moisture-reading': Quantity;
     readonly 'months-to-haul-out': Quantity;
     readonly 'motto': Text;
     readonly 'mounted': Word<'clamped' | 'bolted'>;
@@ -2953,61 +4136,83 @@ export interface AnyFacts {
     readonly 'moves': Word<'yes' | 'no'> | Quantity;
     readonly 'names': Text;
     readonly 'needs-tools': Word<'yes' | 'no'>;
+    readonly 'net-adjustment': Quantity;
     readonly 'net-tonnage': Quantity;
     readonly 'neutral-bonded': Word<'yes' | 'no'>;
     readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
+    readonly 'neutral-joined-aboard': Word<'apart' | 'joined' | 'not-tried'>;
     readonly 'night': Word<'yes' | 'no'>;
     readonly 'no-discharge-waters': Word<'yes' | 'no'>;
+    readonly 'noise': Text;
     readonly 'number': Text;
+    readonly 'of': ComponentRef;
     readonly 'official-number': Text;
     readonly 'offshore': Word<'yes' | 'no'>;
     readonly 'oil': Word<'clear' | 'dark' | 'milky' | 'diluted' | 'not-seen'> | Word<'clear' | 'dark' | 'milky' | 'not-seen'>;
     readonly 'oil-hours': Quantity;
     readonly 'oil-milky': Word<'yes' | 'no'>;
+    readonly 'oil-pressure': Quantity;
+    readonly 'open-area': Quantity;
     readonly 'open-to-hull': Word<'yes' | 'no'>;
     readonly 'opened': DateValue;
     readonly 'openings-blanked': Quantity;
     readonly 'openings-inside': Quantity;
     readonly 'openings-outside': Quantity;
+    readonly 'opens': Word<'yes' | 'no'>;
     readonly 'operator': Text;
     readonly 'opinion': Quantity;
+    readonly 'opinion-words': Text;
+    readonly 'original': Quantity;
     readonly 'original-basis': Word<'plan' | 'thickest-reading' | 'assumed'>;
     readonly 'original-mass': Quantity;
     readonly 'original-thickness': Quantity;
     readonly 'original-volume': Quantity;
     readonly 'outdrive-bellows-life': Quantity;
+    readonly 'outlet': ComponentRef;
     readonly 'outlet-above-waterline': Quantity;
+    readonly 'outlet-bore': Quantity;
     readonly 'output': Quantity;
     readonly 'outside-diameter': Quantity;
+    readonly 'overflow-aboard': Word<'yes' | 'no'>;
     readonly 'own-potential': Quantity;
     readonly 'paint': Word<'copper-antifouling' | 'copper-free-antifouling' | 'none' | 'unknown'> | Word<'copper-antifouling' | 'copper-free-antifouling' | 'barrier' | 'topside' | 'none' | 'unknown'>;
     readonly 'painted': Word<'yes' | 'no'>;
     readonly 'painter-fast': Word<'yes' | 'no'>;
+    readonly 'panel': Quantity;
+    readonly 'panel-area': Quantity;
+    readonly 'paper': Word<'title' | 'registration' | 'documentation' | 'builders-certificate' | 'bill-of-sale' | 'survey-report' | 'other'>;
     readonly 'part': ComponentRef;
     readonly 'particulars': Text;
     readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
-    readonly 'pattern': Text | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'rigid' | 'flexible'>;
+    readonly 'pattern': Text | Word<'lift' | 'pot' | 'in-line' | 'separator'> | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'rigid' | 'flexible'>;
     readonly 'penetrations-sealed': Word<'yes' | 'no'>;
     readonly 'percussion': Text;
     readonly 'permanent': Word<'yes' | 'no'>;
     readonly 'persons': Quantity;
+    readonly 'persons-load': Quantity;
     readonly 'photos': Text;
     readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
     readonly 'pinned': Word<'yes' | 'no'>;
+    readonly 'pit': Quantity;
     readonly 'pit-depth': Quantity;
     readonly 'pitch': Quantity;
     readonly 'pits': Word<'none' | 'lone' | 'grouped'>;
     readonly 'pitted': Word<'yes' | 'no'>;
+    readonly 'placard-for': Word<'oil' | 'garbage' | 'waste-plan' | 'other'>;
     readonly 'place': Text;
+    readonly 'places-drawn': Quantity;
     readonly 'plate-plan': Quantity;
     readonly 'plate-plan-light': Quantity;
     readonly 'plate-renew': Quantity;
     readonly 'plate-watch': Quantity;
     readonly 'play': Quantity;
     readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
+    readonly 'polarity-indicator': Word<'yes' | 'no'>;
     readonly 'poles': Quantity;
     readonly 'port': Quantity | Text;
+    readonly 'portable': Word<'yes' | 'no'>;
     readonly 'position': Word<'open' | 'shut'>;
+    readonly 'posted': Word<'yes' | 'no'>;
     readonly 'potential': Quantity;
     readonly 'potential-aluminum': Quantity;
     readonly 'potential-dc-off': Quantity;
@@ -3026,39 +4231,56 @@ export interface AnyFacts {
     readonly 'protects': ComponentRef;
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
     readonly 'pull': Quantity;
+    readonly 'pump-duty': Quantity;
     readonly 'pump-share': Quantity;
-    readonly 'purpose': Text;
+    readonly 'pump-starts': Quantity;
+    readonly 'purpose': Word<'start' | 'house' | 'thruster' | 'other'> | Word<'panel-feed' | 'bilge-pump' | 'blower' | 'navigation-light' | 'electronics' | 'lighting' | 'cranking' | 'charging' | 'ignition' | 'power' | 'other'> | Text;
     readonly 'push-test': Quantity;
     readonly 'quantity': Quantity;
+    readonly 'radial': Quantity;
     readonly 'range': Quantity;
+    readonly 'rated': Quantity;
+    readonly 'rated-capacity': Quantity;
     readonly 'rated-flow': Quantity;
     readonly 'rated-power': Quantity;
     readonly 'rated-rotation': Quantity;
+    readonly 'rated-temperature': Quantity;
     readonly 'rating': Quantity | Word<'b-5' | 'b-10' | 'b-20' | 'b-i' | 'b-ii' | 'other'>;
     readonly 'ratio': Quantity;
     readonly 'reach-below-waterline': Quantity;
     readonly 'reached-rotation': Quantity;
+    readonly 'reading': Quantity | DateValue | Quantity;
     readonly 'real-flow': Quantity;
     readonly 'reason-for-urgency': Text;
     readonly 'recommend': Text;
     readonly 'reference': Quantity;
     readonly 'reference-fitted': DateValue;
     readonly 'registered': Word<'yes' | 'no'>;
+    readonly 'registered-boat': Text;
     readonly 'registration': Text;
+    readonly 'registration-expires': DateValue;
+    readonly 'regulated': Word<'yes' | 'no'>;
     readonly 'reinforced': Word<'yes' | 'no'>;
     readonly 'reinforcement': Word<'none' | 'textile' | 'wire'>;
     readonly 'related': Text;
-    readonly 'release': Word<'works' | 'stiff' | 'none' | 'not-tried'>;
+    readonly 'release': Word<'works' | 'stiff' | 'none' | 'not-tried'> | Word<'float-free' | 'manual' | 'personal'>;
     readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
+    readonly 'remark': Text;
     readonly 'remarks': Text;
     readonly 'remote': Word<'yes' | 'no'>;
+    readonly 'remote-steering': Word<'yes' | 'no'>;
+    readonly 'repairs': Text;
+    readonly 'repairs-deducted': Quantity;
+    readonly 'repairs-of': ComponentRef;
     readonly 'replace-by': DateValue;
     readonly 'replacement': Quantity;
     readonly 'requalified': DateValue;
     readonly 'requested-for': Text;
     readonly 'resistance': Quantity;
+    readonly 'rest': Quantity;
     readonly 'rest-voltage': Quantity;
     readonly 'restraint': Word<'strap' | 'box' | 'clamp' | 'none'>;
+    readonly 'result': Text;
     readonly 'reviewer': PersonRef;
     readonly 'rigger-report': DateValue;
     readonly 'rim-above-waterline': Quantity;
@@ -3066,39 +4288,59 @@ export interface AnyFacts {
     readonly 'riser-height': Quantity;
     readonly 'rod-rigging-life': Quantity;
     readonly 'role': Text;
+    readonly 'rotation': Quantity;
+    readonly 'rotation-shown': Quantity;
     readonly 'rubber': Word<'sound' | 'soft' | 'parted' | 'not-seen'>;
+    readonly 'rubber-fitted': DateValue;
     readonly 'rudder-tip-play': Quantity;
     readonly 'rudder-wear': Quantity;
     readonly 'run-out': Quantity;
+    readonly 'running': Word<'displacement' | 'semi-displacement' | 'planing'>;
     readonly 'running-temperature': Quantity;
     readonly 'runs-hot': Word<'yes' | 'no'>;
+    readonly 'rust-streak': Word<'yes' | 'no'>;
+    readonly 'sag': Quantity;
     readonly 'sail-kind': Text;
     readonly 'saildrive-seal-life': Quantity;
+    readonly 'sale-age': Quantity;
+    readonly 'sample': Text;
     readonly 'sampled': Quantity;
     readonly 'scale': Text;
     readonly 'scope': Text;
     readonly 'scrape-color': Word<'yellow' | 'pink' | 'red-brown' | 'gray'>;
+    readonly 'sea': Text;
+    readonly 'seal': Word<'sound' | 'hard' | 'torn' | 'missing' | 'not-seen'>;
+    readonly 'seal-cracked': Word<'yes' | 'no'>;
     readonly 'seal-fitted': DateValue;
     readonly 'sealant': Text;
     readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'> | Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
     readonly 'second-clamp-below-waterline': Word<'advise' | 'ignore'>;
     readonly 'section': Text;
     readonly 'secured': Word<'yes' | 'no'>;
-    readonly 'secured-by': Word<'locked-door' | 'none' | 'not-seen'>;
+    readonly 'secured-by': Word<'handle-off' | 'padlock' | 'tie' | 'none' | 'not-seen'> | Word<'locked-door' | 'none' | 'not-seen'>;
     readonly 'seen': Text;
+    readonly 'seen-whole': Word<'yes' | 'no'>;
     readonly 'serial': Text;
     readonly 'series': Text;
     readonly 'serves': ComponentRef;
     readonly 'service': Word<'raw-water-cooling' | 'toilet-intake' | 'toilet-discharge' | 'sink-drain' | 'shower-drain' | 'cockpit-drain' | 'deck-drain' | 'bilge-discharge' | 'wash-down' | 'generator-cooling' | 'air-conditioning' | 'exhaust' | 'fuel-feed' | 'fuel-return' | 'fuel-fill' | 'fuel-vent' | 'fresh-water' | 'hot-water' | 'coolant' | 'gas' | 'other'>;
     readonly 'service-due': DateValue;
     readonly 'serviced': DateValue;
+    readonly 'set-for': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
     readonly 'set-point': Quantity;
+    readonly 'set-to': Word<'holding-tank' | 'overboard'>;
+    readonly 'shaft': Quantity;
     readonly 'shaft-bellows-life': Quantity;
     readonly 'shaft-diameter': Quantity;
     readonly 'shank-loss': Quantity;
     readonly 'sheathed': Word<'yes' | 'no'>;
+    readonly 'sheathed-to-breaker': Word<'yes' | 'no'>;
     readonly 'sheathed-to-fuse': Word<'yes' | 'no'>;
+    readonly 'shell': Word<'bronze' | 'brass' | 'composite' | 'stainless' | 'none'>;
     readonly 'shift': Word<'clean' | 'stiff' | 'slips' | 'not-tried'>;
+    readonly 'shines': Word<'sail' | 'engine' | 'anchor'>;
+    readonly 'shore-in': Quantity;
+    readonly 'shore-out': Quantity;
     readonly 'shut-valve-on-unused': Word<'closed-if-capped' | 'never-closed' | 'closed'>;
     readonly 'shuts-off': Word<'yes' | 'no'>;
     readonly 'side': Word<'port' | 'starboard' | 'centerline' | 'both'>;
@@ -3109,54 +4351,80 @@ export interface AnyFacts {
     readonly 'size': Quantity;
     readonly 'sizes': Text;
     readonly 'slam-cracks': Word<'yes' | 'no'>;
+    readonly 'sleeping-cabins': Quantity;
+    readonly 'smoke': Word<'none' | 'white' | 'blue' | 'black' | 'gray'>;
     readonly 'sold': Quantity;
     readonly 'sold-on': DateValue;
     readonly 'sole-area': Quantity;
-    readonly 'source': Text;
+    readonly 'sound': Word<'clear' | 'dull' | 'hollow'>;
+    readonly 'sounds': Word<'clear' | 'dull' | 'hollow'>;
+    readonly 'source': Word<'battery' | 'bus' | 'switch' | 'charger' | 'other'> | Text | ComponentRef | Quantity;
     readonly 'source-voltage': Quantity;
+    readonly 'space-open': Word<'yes' | 'no'>;
     readonly 'space-volume': Quantity;
     readonly 'spacing': Quantity;
+    readonly 'species': MaterialValue;
+    readonly 'speed': Quantity;
+    readonly 'speed-against': Quantity;
     readonly 'spigot': Quantity;
     readonly 'spins': Word<'yes' | 'no'>;
     readonly 'spring-clips': Word<'yes' | 'no'>;
+    readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
     readonly 'standing': Word<'law' | 'voluntary' | 'practice'>;
     readonly 'standpipe': Word<'yes' | 'no'>;
     readonly 'standpipe-above-waterline': Quantity;
+    readonly 'starboard': Quantity;
+    readonly 'start': Quantity;
     readonly 'start-pressure': Quantity;
+    readonly 'started': Quantity;
     readonly 'starts': Quantity;
-    readonly 'state': Word<'ashore' | 'afloat'> | Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
+    readonly 'state': Word<'ashore' | 'afloat'> | Word<'cold' | 'hot'> | Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
     readonly 'statement': Text;
+    readonly 'status-shown': Word<'yes' | 'no'>;
     readonly 'stepped': Word<'keel' | 'deck' | 'unstepped'>;
     readonly 'stitching': Word<'sound' | 'worn' | 'parted' | 'not-seen'>;
     readonly 'stock-diameter': Quantity;
     readonly 'stops': Word<'yes' | 'no'>;
     readonly 'stops-engine': Word<'yes' | 'no'>;
+    readonly 'strake': Text;
     readonly 'stranded': Word<'yes' | 'no'>;
     readonly 'strike-marks': Word<'yes' | 'no'>;
+    readonly 'summary': Text;
     readonly 'sun-exposed': Word<'yes' | 'no'>;
     readonly 'supported': Word<'yes' | 'no'>;
     readonly 'supports': Text;
     readonly 'surveyor': PersonRef;
+    readonly 'swollen': Word<'yes' | 'no'>;
     readonly 'swung': DateValue;
+    readonly 'system': ComponentRef;
     readonly 'tabbing': Word<'sound' | 'parted' | 'not-seen'>;
     readonly 'tail-length': Quantity;
     readonly 'taken': DateValue;
+    readonly 'tank': ComponentRef;
+    readonly 'tanks': Quantity;
     readonly 'telephone': Text;
     readonly 'temperature': Quantity;
     readonly 'temperature-rise': Text;
     readonly 'tension': Quantity;
     readonly 'terminal': Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
     readonly 'terminals-covered': Word<'yes' | 'no'>;
+    readonly 'test-voltage': Quantity;
     readonly 'tested': Quantity;
     readonly 'text': Text;
     readonly 'thickness': Quantity;
     readonly 'thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
     readonly 'tip-gap': Quantity;
     readonly 'tip-play': Quantity;
+    readonly 'tonnage-form': Word<'ship' | 'sailing' | 'sailing-keel-in-depth' | 'box'>;
+    readonly 'tonnage-system': Word<'simplified' | 'formal'>;
     readonly 'tools': Text;
     readonly 'top-above-heeled-waterline': Quantity;
     readonly 'top-above-waterline': Quantity;
+    readonly 'top-below-engine-inlet': Word<'yes' | 'no'>;
+    readonly 'top-speed': Quantity;
     readonly 'torque': Quantity;
+    readonly 'transom-height': Quantity;
+    readonly 'transom-width': Quantity;
     readonly 'treatment': Word<'none' | 'type-i' | 'type-ii' | 'type-iii'>;
     readonly 'trial': Text;
     readonly 'trim': Word<'works' | 'slow' | 'stuck' | 'not-tried'>;
@@ -3166,8 +4434,11 @@ export interface AnyFacts {
     readonly 'turns': Quantity;
     readonly 'turns-engaged': Quantity;
     readonly 'type': Word<'motor-yacht' | 'sailing-yacht' | 'catamaran' | 'trimaran' | 'steel-vessel' | 'aluminum-workboat' | 'wooden-classic' | 'houseboat' | 'rigid-inflatable' | 'gasoline-cruiser'>;
+    readonly 'unit': ComponentRef;
     readonly 'urgency': Word<'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days' | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only'>;
     readonly 'urgent-share': Quantity;
+    readonly 'used-on': Word<'inland' | 'coastal' | 'offshore'>;
+    readonly 'valves': Text;
     readonly 'vapor-tight': Word<'yes' | 'no'>;
     readonly 'vent-at-bottom': Word<'yes' | 'no'>;
     readonly 'vent-bore': Quantity;
@@ -3176,11 +4447,18 @@ export interface AnyFacts {
     readonly 'vent-shared': Word<'yes' | 'no'>;
     readonly 'vent-works': Word<'yes' | 'no'>;
     readonly 'vented': Word<'yes' | 'no'>;
+    readonly 'vibration': Word<'none' | 'slight' | 'heavy'>;
     readonly 'voltage': Quantity;
     readonly 'volume': Quantity;
+    readonly 'warmed-to': Quantity;
     readonly 'water': Word<'salt' | 'brackish' | 'fresh'>;
+    readonly 'water-found': Word<'yes' | 'no'>;
+    readonly 'water-in-cylinders': Word<'yes' | 'no'>;
     readonly 'water-inside': Word<'yes' | 'no'>;
     readonly 'water-on-top': Word<'yes' | 'no'>;
+    readonly 'water-rising': Word<'yes' | 'no'>;
+    readonly 'water-temperature': Quantity;
+    readonly 'waters': Text;
     readonly 'watertight': Word<'yes' | 'no'>;
     readonly 'way': Word<'supply' | 'exhaust'>;
     readonly 'wear': Word<'foam' | 'inflatable'>;
@@ -3194,7 +4472,13 @@ export interface AnyFacts {
     readonly 'wet-pad': Word<'yes' | 'no'>;
     readonly 'wet-place': Word<'yes' | 'no'>;
     readonly 'wetted': Word<'yes' | 'no'>;
+    readonly 'width': Quantity;
+    readonly 'wind': Text;
+    readonly 'wire': ComponentRef;
     readonly 'wire-rigging-life': Quantity;
+    readonly 'within-reach': Word<'yes' | 'no'>;
     readonly 'works': Word<'yes' | 'no' | 'not-tried'> | Word<'free' | 'stiff' | 'seized' | 'not-tried'>;
+    readonly 'works-by': Word<'mechanical' | 'hydraulic'>;
+    readonly 'worn-side': Word<'even' | 'port' | 'starboard' | 'top' | 'bottom'>;
     readonly 'zinc': Quantity;
 }

@@ -1,8 +1,9 @@
 /** Tables of readings, each with its instrument and conditions. */
-import { nameOf, type Reading, type Value } from '../../record/model.js';
+import { nameOf, type Reading, type Row, type Value } from '../../record/model.js';
+import { computedCellText, computedColumnsOf, type ComputedColumn } from '../../record/reading-columns.js';
 import { definitions, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
-import { figureParts, propertyTitle } from '../wording.js';
+import { computedText, figureParts, propertyTitle } from '../wording.js';
 import { significant } from '../../quantities/index.js';
 
 const aside = ['columns', 'remarks'];
@@ -21,22 +22,50 @@ ${context.body(reading, 'remarks') ?? nothing}
     };
 }
 
+/** Heading of the cells at a place: as written after `columns:`, else the name of the column they stand in. */
+function headings(context: ReportContext, reading: Reading, width: number): { readonly corner: string; readonly heads: readonly string[] } {
+    const written = reading.facts.get('columns')?.values ?? [];
+    const texts = written.flatMap(value => value.type === 'text' ? [context.plain(value.prose)] : []);
+    if (texts.length === written.length) {
+        const named = texts.length === 1 && width > 1 ? (texts[0] ?? '').split(',').map(name => name.trim()) : texts;
+        if (named.length > 0) {
+            return named.length > width ? { corner: named[0] ?? '', heads: named.slice(1) } : { corner: 'Place', heads: named };
+        }
+    }
+    const heads = Array.from({ length: width }, (_, i) => {
+        const value = written[i];
+        const column = reading.rows.map(row => row.cells[i]?.column).find(name => name !== undefined);
+        return value?.type === 'text' ? context.plain(value.prose) : column === undefined ? '' : propertyTitle(column);
+    });
+    // A column that is repeated is numbered.
+    return { corner: 'Place', heads: heads.map((head, i) => heads.filter(other => other === head).length < 2 || head === '' ? head : `${head} ${heads.slice(0, i + 1).filter(other => other === head).length}`) };
+}
+
 function readingTable(context: ReportContext, reading: Reading): Html {
-    const width = Math.max(0, ...reading.rows.map(row => row.values.length));
-    const written = (reading.facts.get('columns')?.values ?? []).flatMap(value => value.type === 'text' ? [context.plain(value.prose)] : []);
-    const named = written.length === 1 && width > 1 ? (written[0] ?? '').split(',').map(name => name.trim()) : written;
-    const [corner, heads] = named.length > width ? [named[0] ?? '', named.slice(1)] : ['Place', named];
     if (reading.rows.length === 0) {
         return html`<p class="absent">No reading is recorded.</p>`;
     }
+    const width = Math.max(0, ...reading.rows.map(row => row.cells.length));
+    const { corner, heads } = headings(context, reading, width);
+    const computed = computedColumnsOf(reading, context.record);
     return html`<div class="table" tabindex="0" role="group" aria-label="Readings of ${reading.title ?? reading.id}"><table class="readings">
 <caption>${reading.title ?? reading.id}${reading.on.length > 0 ? `, ${reading.on.map(nameOf).join(', ')}` : ''}</caption>
-<thead><tr><th scope="col">${corner}</th>${Array.from({ length: width }, (_, i) => html`<th scope="col" class="number">${heads[i] ?? (width === 1 ? 'Reading' : `Reading ${i + 1}`)}</th>`)}</tr></thead>
+<thead><tr><th scope="col">${corner}</th>${Array.from({ length: width }, (_, i) => html`<th scope="col" class="number">${heads[i] || (width === 1 ? 'Reading' : `Reading ${i + 1}`)}</th>`)}${computed.map(column => html`<th scope="col" class="number computed">${column.title}</th>`)}</tr></thead>
 <tbody>
-${reading.rows.map(row => html`<tr${context.source(row.span)}><th scope="row">${row.label}</th>${Array.from({ length: width }, (_, i) => html`<td class="number">${cell(context, reading, row.values[i])}</td>`)}</tr>
+${reading.rows.map(row => html`<tr${context.source(row.span)}><th scope="row">${row.label}</th>${Array.from({ length: width }, (_, i) => html`<td class="number">${cell(context, reading, row.cells[i]?.value)}</td>`)}${computed.map(column => html`<td class="number computed">${computedCell(context, reading, row, column)}</td>`)}</tr>
 `)}</tbody>
 </table></div>
+${computed.length === 0 ? nothing : html`<p class="formulas">Computed: ${computed.map(column => `${column.title} = ${column.formula}`).join('; ')}.</p>`}
 ${range(reading)}`;
+}
+
+function computedCell(context: ReportContext, reading: Reading, row: Row, column: ComputedColumn): Html {
+    const si = column.of(row, reading, context.record);
+    if (si === undefined) {
+        return html`<span class="muted">none</span>`;
+    }
+    const [metric, us] = [computedText(computedCellText(si, column, 'metric')), computedText(computedCellText(si, column, 'us'))];
+    return html`${metric}${metric === us ? nothing : html` <span class="other">${us}</span>`}`;
 }
 
 function cell(context: ReportContext, reading: Reading, value: Value | undefined): Html {
@@ -53,10 +82,10 @@ function cell(context: ReportContext, reading: Reading, value: Value | undefined
 /** Lowest, highest and mean of a grid on one meter's own scale, where such a sum means something. */
 function range(reading: Reading): Html {
     const measures = reading.facts.get('measures')?.values[0];
-    if (measures?.type !== 'word' || (measures.word !== 'moisture' && measures.word !== 'thickness')) {
+    if (measures?.type !== 'word' || measures.word !== 'moisture') {
         return nothing;
     }
-    const figures = reading.rows.flatMap(row => row.values).flatMap(value => value.type === 'quantity' ? [value.figure] : []);
+    const figures = reading.rows.flatMap(row => row.cells).flatMap(({ value }) => value?.type === 'quantity' ? [value.figure] : []);
     const units = new Set(figures.map(figure => figure.unit));
     if (figures.length < 2 || units.size !== 1) {
         return nothing;
