@@ -36,6 +36,8 @@ interface Answer {
     readonly id: string;
     readonly check: Check;
     readonly components: ReadonlySet<Component>;
+    /** Findings whose words an acceptance speaks of. */
+    readonly findings: ReadonlySet<string>;
     readonly span: Span;
 }
 
@@ -62,8 +64,11 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
             if (candidate.check !== check) {
                 return false;
             }
+            if (problem.finding && candidate.findings.size > 0) {
+                return candidate.findings.has(problem.finding.id);
+            }
             if (problem.components.length === 0) {
-                return candidate.components.size === 0;
+                return candidate.components.size === 0 && candidate.findings.size === 0;
             }
             if (named(candidate, problem)) {
                 return true;
@@ -82,7 +87,7 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
         if (!used.has(answer)) {
             gaps.push({
                 code: 'stale-answer', severity: 'error', span: answer.span,
-                message: `${answer.check.id} is answered here, but it raises no problem on ${answer.components.size === 0 ? 'the survey' : listed([...answer.components].map(c => c.id), 'or')} now; remove the answer, or read the facts again.`,
+                message: `${answer.check.id} is answered here, but it raises no problem on ${answer.components.size + answer.findings.size === 0 ? 'the survey' : listed([...[...answer.components].map(c => c.id), ...answer.findings], 'or')} now; remove the answer, or read the facts again.`,
                 mends: [],
             });
         }
@@ -92,7 +97,7 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
 
 function answersOf(record: SurveyRecord, gaps: Gap[]): Answer[] {
     const answers: Answer[] = [];
-    const add = (id: string, checkId: string, span: Span, on: readonly Component[]) => {
+    const add = (id: string, checkId: string, span: Span, on: readonly Component[], findings: readonly string[] = []) => {
         const check = checksById.get(checkId);
         if (!check) {
             const close = nearest(checkId, checksById.keys());
@@ -103,7 +108,7 @@ function answersOf(record: SurveyRecord, gaps: Gap[]): Answer[] {
             });
             return;
         }
-        answers.push({ id, check, components: new Set(on), span });
+        answers.push({ id, check, components: new Set(on), findings: new Set(findings), span });
     };
     for (const finding of record.findings) {
         for (const answer of finding.answers) {
@@ -111,7 +116,7 @@ function answersOf(record: SurveyRecord, gaps: Gap[]): Answer[] {
         }
     }
     for (const acceptance of record.acceptances) {
-        add('accept', acceptance.check.id, acceptance.check.span, acceptance.on);
+        add('accept', acceptance.check.id, acceptance.check.span, acceptance.on, acceptance.onFindings);
     }
     return answers;
 }

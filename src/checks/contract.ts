@@ -5,7 +5,7 @@
  * data that the editor turns into text.
  */
 import type { FactsOf } from '../record/generated/kinds.js';
-import type { Component, Finding, Joint, Run, Span, SurveyRecord } from '../record/model.js';
+import type { Component, Finding, Joint, PhotoFacts, Run, Span, SurveyRecord } from '../record/model.js';
 
 export type Severity = 'error' | 'warning' | 'info' | 'hint';
 
@@ -72,6 +72,8 @@ export interface Draft {
 export interface Raised {
     /** The components concerned, the one at fault first. */
     readonly components: readonly Component[];
+    /** The finding whose words are at fault, where the problem is in the report itself. */
+    readonly finding?: Finding;
     /** The smallest text that is wrong. */
     readonly at: Span;
     /** What is wrong with its figures; why it matters; how to put it right. One or two sentences. */
@@ -91,6 +93,8 @@ export interface Example {
     readonly bad: string;
     /** The same survey put right: raises nothing of this check. */
     readonly fixed: string;
+    /** What is known of the photographs named, where the check reads it. */
+    readonly photos?: Readonly<Record<string, PhotoFacts>>;
     /** Title of the correction that turns `bad` into `fixed`, where one does. */
     readonly correction?: string;
 }
@@ -99,6 +103,7 @@ export interface Example {
 export interface SilentExample {
     readonly name: string;
     readonly text: string;
+    readonly photos?: Readonly<Record<string, PhotoFacts>>;
 }
 
 export interface Check {
@@ -108,6 +113,8 @@ export interface Check {
     readonly group: 'fit' | 'metals' | 'openings' | 'hoses' | 'shaft' | 'fuel' | 'ventilation' | 'exhaust' | 'engine' | 'electrical' | 'bilge' | 'gas' | 'safety'
         | 'sanitation' | 'structure' | 'rig' | 'deck' | 'papers' | 'particulars' | 'valuation' | 'record' | 'wording';
     readonly severity: Severity;
+    /** Concerns the report and not the vessel: it is put right in the text or accepted, and no finding is drafted for it. */
+    readonly isOfReport?: boolean;
     readonly title: string;
     /** Why it matters, in a sentence. */
     readonly why: string;

@@ -1,7 +1,9 @@
 /** `garboard check`: problems of every survey under the paths. */
 import { relative } from 'node:path';
-import { analyseSurvey, surveysAmong } from '../checks/survey.js';
+import { analyseSurvey, recordOf, surveysAmong } from '../checks/survey.js';
 import { allChecks } from '../checks/all-checks.js';
+import { readPhotoFacts } from '../report/photo-facts.js';
+import { nodePhotoSource } from '../server/node-photos.js';
 import { listProblems, type FileProblems, type ListedProblem } from '../report/problem-list.js';
 import { sarif } from '../report/sarif.js';
 import type { Arguments } from './arguments.js';
@@ -10,8 +12,9 @@ import { load, pathOf, positionIn, surveyFilesUnder, writeWhole } from './files.
 export async function check(options: Extract<Arguments, { command: 'check' }>): Promise<number> {
     const paths = await surveyFilesUnder(options.paths);
     const { parsed, texts } = await load(paths);
+    const photos = nodePhotoSource();
     const files = new Map([...parsed].map(([uri, { file }]) => [uri, file]));
-    const analyses = surveysAmong(files).map(uri => analyseSurvey(uri, files));
+    const analyses = await Promise.all(surveysAmong(files).map(async uri => analyseSurvey(uri, files, await readPhotoFacts(recordOf(uri, files), photos))));
     const listed = listProblems(analyses, [...parsed.values()].flatMap(p => p.gaps), {
         position: (uri, offset) => positionIn(texts.get(uri) ?? '', offset),
         name: uri => relative(process.cwd(), pathOf(uri)).replaceAll('\\', '/') || pathOf(uri),

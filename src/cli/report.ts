@@ -1,8 +1,9 @@
 /** `garboard report`: the report of one survey, written whole or not at all. */
 import { basename, dirname, join } from 'node:path';
-import { analyseSurvey } from '../checks/survey.js';
+import { analyseSurvey, recordOf } from '../checks/survey.js';
 import { isMainFile, mainFilesOf } from '../record/documents.js';
 import { assembleReport } from '../report/assemble.js';
+import { readPhotoFacts } from '../report/photo-facts.js';
 import { nodePhotoSource } from '../server/node-photos.js';
 import type { Arguments } from './arguments.js';
 import { addressOf, load, pathOf, positionIn, surveyFilesUnder, writeWhole } from './files.js';
@@ -18,10 +19,11 @@ export async function report({ file, output }: Extract<Arguments, { command: 're
         process.stderr.write(`garboard: ${file} has no survey block; name the survey's main file, the one that begins with survey "…".\n`);
         return 2;
     }
-    const analysis = analyseSurvey(main, files);
+    const photos = nodePhotoSource();
+    const analysis = analyseSurvey(main, files, await readPhotoFacts(recordOf(main, files), photos));
     const syntax = [...parsed.values()].flatMap(p => p.gaps);
     const result = await assembleReport({ ...analysis, gaps: [...syntax, ...analysis.gaps] }, {
-        photos: nodePhotoSource(), mode: 'file', lineOf: span => positionIn(texts.get(span.uri) ?? '', span.start).line,
+        photos, mode: 'file', lineOf: span => positionIn(texts.get(span.uri) ?? '', span.start).line,
     });
     const path = output ?? join(dirname(pathOf(main)), 'out', `${basename(pathOf(main), '.survey')}.html`);
     await writeWhole(path, result.html);

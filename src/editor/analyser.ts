@@ -7,6 +7,7 @@ import { isSurveyFile } from '../language/generated/ast.js';
 import { analyseSurvey } from '../checks/survey.js';
 import type { Analysis } from '../checks/analyse.js';
 import { closureOf, mainFilesOf, usesOf } from '../record/documents.js';
+import type { PhotoFacts } from '../record/model.js';
 import type { SourceFile } from '../record/source.js';
 
 interface Kept {
@@ -17,8 +18,23 @@ interface Kept {
 export class SurveyAnalyser {
     private readonly kept = new Map<string, Kept>();
     private readonly sources = new WeakMap<object, SourceFile>();
+    private readonly photoFacts = new Map<string, ReadonlyMap<string, PhotoFacts>>();
 
     constructor(private readonly documents: () => LangiumDocuments) {}
+
+    /** Takes what picture files tell of a survey; true where it says something new, so that she is to be judged again. */
+    setPhotoFacts(main: string, facts: ReadonlyMap<string, PhotoFacts>): boolean {
+        const before = this.photoFacts.get(main) ?? new Map<string, PhotoFacts>();
+        const isSame = before.size === facts.size && [...facts].every(([file, { isMissing, taken }]) => {
+            const other = before.get(file);
+            return other !== undefined && other.isMissing === isMissing && other.taken === taken;
+        });
+        if (!isSame) {
+            this.photoFacts.set(main, facts);
+            this.kept.delete(main);
+        }
+        return !isSame;
+    }
 
     /** All parsed files of the workspace, by address. */
     files(): Map<string, SourceFile> {
@@ -65,7 +81,7 @@ export class SurveyAnalyser {
         if (kept && kept.roots.length === roots.length && kept.roots.every((root, i) => root === roots[i])) {
             return kept.analysis;
         }
-        const analysis = analyseSurvey(main, files);
+        const analysis = analyseSurvey(main, files, this.photoFacts.get(main));
         this.kept.set(main, { roots, analysis });
         return analysis;
     }

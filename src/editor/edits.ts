@@ -105,11 +105,12 @@ export class Writer {
 
     /** An acceptance of a problem; its reason is left for the surveyor to write. */
     accept(problem: Problem): Edit[] {
-        const place = this.answerPlace(problem.components[0]);
+        const place = this.answerPlace(problem.components[0] ?? problem.finding?.on[0]);
         if (!place) {
             return [];
         }
-        const on = problem.components.length > 0 ? ` on ${problem.components.map(c => c.id).join(', ')}` : '';
+        const ids = problem.finding ? [problem.finding.id] : problem.components.map(c => c.id);
+        const on = ids.length > 0 ? ` on ${ids.join(', ')}` : '';
         return [this.insertStatement(place, [`${place.indent}accept ${problem.check.id}${on} because ""`])];
     }
 

@@ -88,7 +88,10 @@ export function meaningsOf(role: Role, view: Omit<View, 'document' | 'reading' |
     const span: Span = { uri: view.uri, start: startOf(token), end: endOf(token) };
     const found = (symbol: GarboardSymbol | undefined): Found[] => symbol ? [{ symbol, span, declares: role.declares, role }] : [];
     switch (role.name) {
-        case 'component': case 'run': case 'system': case 'finding': case 'reading': case 'comparable':
+        case 'component':
+            // An acceptance may speak of a finding's own words.
+            return found(named(view.record?.components.has(token.image) || !view.record?.findings.some(f => f.id === token.image) ? 'component' : 'finding', token.image, view));
+        case 'run': case 'system': case 'finding': case 'reading': case 'comparable':
             return found(named(role.name, token.image, view));
         case 'kind': return found(named('kind', token.image, view));
         case 'material': case 'person': case 'phrase': case 'word-list': case 'check':

@@ -8,7 +8,7 @@ import { computedProperties } from './computed.js';
 import { lowerFacts, type ValueContext } from './facts.js';
 import { Gaps } from './gaps.js';
 import type {
-    Acceptance, Attendance, CheckRef, Comparable, Component, Contact, DateFigure, Fact, Finding, Joint, Photo, Prose, Reading, Run, RunEnd, Span,
+    Acceptance, Attendance, CheckRef, Comparable, Component, Contact, DateFigure, Fact, Finding, Joint, Photo, PhotoFacts, Prose, Reading, Run, RunEnd, Span,
     SurveyHead, SurveyRecord, System, Unseen, Valuation, Value, Vessel,
 } from './model.js';
 import type { KindName } from './generated/kinds.js';
@@ -26,6 +26,8 @@ export interface SurveyFiles {
     /** Every file the main file uses, itself first, built-in catalogue not included. */
     readonly files: readonly SourceFile[];
     readonly catalogue: readonly SourceFile[];
+    /** What is known of the picture files, by path as written. */
+    readonly photoFacts?: ReadonlyMap<string, PhotoFacts>;
 }
 
 interface Declared {
@@ -51,7 +53,7 @@ interface Sorted {
     unseen: Placed<ast.Unseen>[];
 }
 
-export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyRecord {
+export function lowerSurvey({ main, files, catalogue, photoFacts = new Map<string, PhotoFacts>() }: SurveyFiles): SurveyRecord {
     const { vocabulary, gaps: vocabularyGaps } = vocabularyOf([...catalogue, ...files]);
     const gaps = new Gaps();
     gaps.list.push(...vocabularyGaps);
@@ -166,8 +168,10 @@ export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyReco
         if (!reason || reason.text.trim() === '') {
             gaps.add('error', 'reason-missing', partSpan(node, 'check', uri), 'An acceptance must give its reason: because "…". The report prints it.');
         }
+        const isFinding = (target: ast.Target) => target.name !== undefined && !components.has(target.name) && findings.some(finding => finding.id === target.name);
         return {
-            check: { type: 'check', id: node.check, span: partSpan(node, 'check', uri) }, on: targetsOf(node.targets, uri),
+            check: { type: 'check', id: node.check, span: partSpan(node, 'check', uri) }, on: targetsOf(node.targets.filter(target => !isFinding(target)), uri),
+            onFindings: node.targets.filter(isFinding).map(target => target.name ?? ''),
             ...(reason ? { reason } : {}), ...(system ? { system } : {}), span: spanOf(node, uri),
         };
     }).filter((a): a is Acceptance => a !== undefined);
@@ -246,7 +250,7 @@ export function lowerSurvey({ main, files, catalogue }: SurveyFiles): SurveyReco
 
     const record: SurveyRecord = {
         mainUri: main.uri, uris: files.map(file => file.uri), ...(survey ? { survey } : {}), ...(vessel ? { vessel } : {}), systems: sorted.systems,
-        components, runs, contacts, findings, acceptances, unseen: unseen.filter((u): u is Unseen => u !== undefined), readings, valuations, vocabulary,
+        components, runs, contacts, findings, acceptances, unseen: unseen.filter((u): u is Unseen => u !== undefined), readings, valuations, photoFacts, vocabulary,
         gaps: gaps.list,
     };
     checkReferences(record, proses, gaps);

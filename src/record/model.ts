@@ -115,6 +115,13 @@ export interface Photo {
     readonly span: Span;
 }
 
+/** What the picture file itself tells, where files can be read. */
+export interface PhotoFacts {
+    readonly isMissing?: boolean;
+    /** When it was taken by the camera's clock, as 2026-10-06T14:05:00 without a zone. */
+    readonly taken?: string;
+}
+
 export interface Component<K extends KindName = KindName> extends FactSet<K> {
     readonly id: string;
     readonly title?: string;
@@ -181,6 +188,8 @@ export interface Finding extends FactSet<'finding'> {
 export interface Acceptance {
     readonly check: CheckRef;
     readonly on: readonly Component[];
+    /** Findings whose own words are accepted, by id. */
+    readonly onFindings: readonly string[];
     readonly reason?: Prose;
     readonly system?: string;
     readonly span: Span;
@@ -370,6 +379,8 @@ export interface SurveyRecord {
     readonly unseen: readonly Unseen[];
     readonly readings: readonly Reading[];
     readonly valuations: readonly Valuation[];
+    /** By path as written; empty where no files can be read. */
+    readonly photoFacts: ReadonlyMap<string, PhotoFacts>;
     readonly vocabulary: Vocabulary;
     readonly gaps: readonly Gap[];
 }

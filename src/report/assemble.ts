@@ -9,6 +9,8 @@ import { renderReport } from './report.js';
 export interface PhotoSource {
     /** Bytes of a file, undefined where there is none or it cannot be read. */
     read(uri: string): Promise<Uint8Array | undefined>;
+    /** The first part of a file, enough for what the camera wrote; undefined as for `read`. */
+    head?(uri: string): Promise<Uint8Array | undefined>;
     /** What changes when the file does, such as its size and time; with it an unchanged file is not even read. */
     stamp?(uri: string): Promise<string | undefined>;
     readonly codec: PhotoCodec;
@@ -44,7 +46,9 @@ export async function assembleReport({ record, problems, gaps }: Analysis, { pho
     });
     return {
         html, mainUri: record.mainUri, photoFaults,
-        openErrors: problems.filter(p => p.severity === 'error' && p.answeredBy === undefined).length + gaps.filter(g => g.severity === 'error').length + photoFaults.length,
+        openErrors: problems.filter(p => p.severity === 'error' && p.answeredBy === undefined).length + gaps.filter(g => g.severity === 'error').length
+            // A file that is not there is a problem already, where files could be read before.
+            + [...photos].filter(([file, photo]) => 'error' in photo && !record.photoFacts.get(file)?.isMissing).length,
     };
 }
 

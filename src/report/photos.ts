@@ -110,7 +110,7 @@ interface Exif {
 }
 
 /** Orientation and time. A photograph without them, or with broken ones, is taken as it is stored. */
-async function readExif(bytes: Uint8Array): Promise<Exif> {
+export async function readExif(bytes: Uint8Array): Promise<Exif> {
     try {
         const tags: unknown = await exifr.parse(bytes, {
             pick: ['Orientation', 'DateTimeOriginal', 'CreateDate', 'OffsetTimeOriginal', 'OffsetTime'], translateValues: false, reviveValues: false,

@@ -117,24 +117,4 @@ export function labelOfWord(value: Word, type: PropertyType | undefined, vocabul
 
 export const isWord = (value: Value | undefined): value is Word => value?.type === 'word';
 
-const small = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'];
-const tens = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-
-/** A whole number in words, as an opinion of value is written beside its figures; undefined past a thousand million. */
-export function numberInWords(value: number): string | undefined {
-    if (!Number.isInteger(value) || value < 0 || value >= 1e9) {
-        return undefined;
-    }
-    if (value < 20) {
-        return small[value];
-    }
-    if (value < 100) {
-        const rest = value % 10;
-        return `${tens[Math.floor(value / 10)] ?? ''}${rest === 0 ? '' : `-${small[rest] ?? ''}`}`;
-    }
-    const [size, name] = value < 1000 ? [100, 'hundred'] as const : value < 1e6 ? [1000, 'thousand'] as const : [1e6, 'million'] as const;
-    const rest = value % size;
-    return `${numberInWords(Math.floor(value / size)) ?? ''} ${name}${rest === 0 ? '' : ` ${rest < 100 && size >= 100 ? 'and ' : ''}${numberInWords(rest) ?? ''}`}`;
-}
-
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

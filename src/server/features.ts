@@ -1,5 +1,5 @@
 /** Wires the custom requests to a connection. */
-import { URI, type FileSystemProvider } from 'langium';
+import { DocumentState, URI, type FileSystemProvider } from 'langium';
 import type { CodeAction, Connection } from 'vscode-languageserver';
 import { checkById } from '../checks/analyse.js';
 import type { SurveyCodeActionProvider } from '../editor/actions.js';
@@ -8,7 +8,11 @@ import { newSurveyText, type NewSurvey } from '../editor/new-survey.js';
 import type { createGarboardLspServices } from '../editor/services.js';
 import { catalogueText } from '../record/catalogue.js';
 import { assembleReport, type PhotoSource } from '../report/assemble.js';
+import { readPhotoFacts } from '../report/photo-facts.js';
 import { requests, type OpenProblem, type ProblemsResult, type ReportParams, type ReportResult } from './protocol.js';
+
+/** Quiet after a keystroke before picture files are looked at. */
+const photoDelayMs = 400;
 
 export function serveRequests(connection: Connection, { shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource): void {
     const analyser = language.editor.Analyser;
@@ -17,6 +21,8 @@ export function serveRequests(connection: Connection, { shared, language }: Retu
         const position = documents.getDocument(URI.parse(span.uri))?.textDocument.positionAt(span.start);
         return { line: position?.line ?? 0, character: position?.character ?? 0 };
     };
+
+    followPhotos({ shared, language }, photos);
 
     connection.onRequest(requests.report, async ({ uri, mode }: ReportParams): Promise<ReportResult | undefined> => {
         const analysis = await shared.workspace.WorkspaceLock.read(() => analyser.analysisOf(uri));
@@ -51,6 +57,31 @@ export function serveRequests(connection: Connection, { shared, language }: Retu
     });
 
     connection.onRequest(requests.newSurvey, (survey: NewSurvey) => newSurveyText(survey));
+}
+
+/** Picture files are looked at once typing pauses; where they tell something new, the survey is judged again. */
+function followPhotos({ shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource): void {
+    const analyser = language.editor.Analyser;
+    const { DocumentBuilder, TextDocuments, WorkspaceLock } = shared.workspace;
+    let timer: NodeJS.Timeout | undefined;
+    const look = async () => {
+        const seen = new Set<string>();
+        for (const uri of TextDocuments.keys()) {
+            for (const { record } of await WorkspaceLock.read(() => analyser.analysesOf(uri))) {
+                if (!seen.has(record.mainUri)) {
+                    seen.add(record.mainUri);
+                    if (analyser.setPhotoFacts(record.mainUri, await readPhotoFacts(record, photos))) {
+                        await WorkspaceLock.write(token => DocumentBuilder.update([URI.parse(record.mainUri)], [], token));
+                    }
+                }
+            }
+        }
+    };
+    DocumentBuilder.onBuildPhase(DocumentState.Validated, () => {
+        clearTimeout(timer);
+        timer = setTimeout(() => void look(), photoDelayMs);
+        timer.unref();
+    });
 }
 
 /** Text from disk without the byte-order mark, which the editor does not count either. */

@@ -1,9 +1,12 @@
 /** Photographs on Node: files from disk, the codec from the bundle. */
-import { readFile, stat } from 'node:fs/promises';
+import { open, readFile, stat } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { PhotoSource } from '../report/assemble.js';
 import { bundledWasm } from '../report/wasm-bundled.js';
 import { createWasmCodec } from '../report/wasm-codec.js';
+
+/** Cameras write their data in the first segments of a file. */
+const headBytes = 128 * 1024;
 
 export function nodePhotoSource(): PhotoSource {
     return {
@@ -14,6 +17,19 @@ export function nodePhotoSource(): PhotoSource {
                 return new Uint8Array(await readFile(fileURLToPath(uri)));
             } catch {
                 return undefined; // Not there, or not to be read: the report names it.
+            }
+        },
+        head: async uri => {
+            try {
+                const file = await open(fileURLToPath(uri));
+                try {
+                    const { bytesRead, buffer } = await file.read(new Uint8Array(headBytes), 0, headBytes, 0);
+                    return buffer.subarray(0, bytesRead);
+                } finally {
+                    await file.close();
+                }
+            } catch {
+                return undefined;
             }
         },
         stamp: async uri => {

@@ -1,10 +1,12 @@
 /** Every check proves its own documentation: its examples, its corrections and the neighbours it leaves alone. */
 import { describe, expect, it } from 'vitest';
 import { allChecks } from '../../src/checks/all-checks.js';
+import type { PhotoFacts } from '../../src/record/model.js';
 import { analyseText, corrected, faultsOf, idsOf, judged } from './check-text.js';
 
-const said = (text: string) => analyseText(text).problems.map(problem => `${problem.severity} ${problem.check.id}: ${problem.message}`).join('\n');
-const ofCheck = (text: string, id: string) => analyseText(text).problems.filter(problem => problem.check.id === id);
+type Photos = Readonly<Record<string, PhotoFacts>>;
+const said = (text: string, photos?: Photos) => analyseText(text, photos).problems.map(problem => `${problem.severity} ${problem.check.id}: ${problem.message}`).join('\n');
+const ofCheck = (text: string, id: string, photos?: Photos) => analyseText(text, photos).problems.filter(problem => problem.check.id === id);
 
 describe.each(allChecks.map(check => [check.id, check] as const))('%s', (id, check) => {
     it('has examples, silent neighbours, sources and limits', () => {
@@ -16,24 +18,24 @@ describe.each(allChecks.map(check => [check.id, check] as const))('%s', (id, che
         expect(id).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
     });
 
-    describe.each(check.examples.map(example => [example.name, example] as const))('example: %s', (_, { bad, fixed, correction }) => {
+    describe.each(check.examples.map(example => [example.name, example] as const))('example: %s', (_, { bad, fixed, correction, photos }) => {
         it('is written in clean Garboard', () => {
             expect(faultsOf(bad), bad).toEqual([]);
             expect(faultsOf(fixed), fixed).toEqual([]);
         });
         it('raises this check and no other when bad', () => {
-            expect(idsOf(judged(analyseText(bad).problems)), said(bad)).toEqual([id]);
+            expect(idsOf(judged(analyseText(bad, photos).problems)), said(bad, photos)).toEqual([id]);
         });
         it('raises nothing of this check when fixed', () => {
-            expect(ofCheck(fixed, id), said(fixed)).toEqual([]);
+            expect(ofCheck(fixed, id, photos), said(fixed, photos)).toEqual([]);
         });
         it('says what is wrong, points at it, and offers a draft whose references resolve', () => {
-            for (const problem of judged(ofCheck(bad, id))) {
+            for (const problem of judged(ofCheck(bad, id, photos))) {
                 expect(problem.message.length).toBeGreaterThan(40);
                 expect(problem.message).not.toMatch(/\b(safe|unsafe|undefined|NaN)\b/i);
                 expect(problem.at.end).toBeGreaterThan(problem.at.start);
-                // A remark on a finding is answered in the finding, not by another.
-                expect(problem.draft !== undefined || problem.severity === 'info', 'draft').toBe(true);
+                // A fault of the report is put right in its text, not by a finding.
+                expect(problem.draft !== undefined || check.isOfReport === true, 'draft').toBe(true);
                 for (const [, component = '', property = ''] of `${problem.draft?.seen} ${problem.draft?.because} ${problem.draft?.recommend}`.matchAll(/\{([^{}.]+)\.([^{}]+)\}/g)) {
                     const record = analyseText(bad).record;
                     const set = component === 'vessel' ? record.vessel : component === 'survey' ? record.survey : record.components.get(component);
@@ -44,15 +46,15 @@ describe.each(allChecks.map(check => [check.id, check] as const))('%s', (id, che
         });
         if (correction !== undefined) {
             it(`is put right by "${correction}"`, () => {
-                const text = corrected(bad, id, correction);
+                const text = corrected(bad, id, correction, photos);
                 expect(faultsOf(text), text).toEqual([]);
-                expect(ofCheck(text, id), `${text}\n${said(text)}`).toEqual([]);
+                expect(ofCheck(text, id, photos), `${text}\n${said(text, photos)}`).toEqual([]);
             });
         }
     });
 
-    it.each(check.silent.map(neighbour => [neighbour.name, neighbour] as const))('is silent: %s', (_, { text }) => {
+    it.each(check.silent.map(neighbour => [neighbour.name, neighbour] as const))('is silent: %s', (_, { text, photos }) => {
         expect(faultsOf(text), text).toEqual([]);
-        expect(ofCheck(text, id), said(text)).toEqual([]);
+        expect(ofCheck(text, id, photos), said(text, photos)).toEqual([]);
     });
 });

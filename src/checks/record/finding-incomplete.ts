@@ -21,13 +21,14 @@ function isWritten(finding: Finding, property: string): boolean {
 export const findingIncomplete = defineCheck({
     id: 'finding-incomplete',
     group: 'record',
-    severity: 'info',
+    severity: 'error',
+    isOfReport: true,
     title: 'Finding is incomplete',
     why: 'A finding without what was seen, why it matters, what to do and by when cannot be acted on, nor defended later.',
     needs: ['finding: the components it is on or a place, seen, because, recommend, urgency, a photograph'],
-    computes: 'A remark where one of its parts is not written, naming those that are missing; a hint alone where only the photograph is.',
+    computes: 'Parts that are not written, naming them; a hint alone where only the photograph is missing.',
     sources: [{ text: 'what each reader of a finding needs', provenance: 'practice' }],
-    limits: ['It sees that a part is written, not that it is well written.'],
+    limits: ['It sees that a part is written, not that it is well written.', 'Whether a fact was changed after the finding was written is not known to it; what a finding quotes in braces follows the fact.'],
     examples: [{
         name: 'nothing but a title',
         bad: 'hose H1 { bore: 25 mm }\nfinding F1 "Hose chafed" on H1\n',
@@ -48,11 +49,11 @@ export const findingIncomplete = defineCheck({
             const hasPhoto = finding.photos.length > 0;
             if (missing.length > 0) {
                 raise({
-                    components: [], at: finding.idSpan,
+                    components: [], finding, at: finding.idSpan,
                     message: `${finding.id} does not say ${listed(missing, 'or')}${hasPhoto ? '' : ', and has no photograph'}. A reader needs it to act, and the surveyor to defend it; write it in.`,
                 });
             } else if (!hasPhoto) {
-                raise({ components: [], at: finding.idSpan, severity: 'hint', message: `${finding.id} has no photograph; name one with photo "…" where there is one.` });
+                raise({ components: [], finding, at: finding.idSpan, severity: 'hint', message: `${finding.id} has no photograph; name one with photo "…" where there is one.` });
             }
         }
     },

@@ -1,6 +1,18 @@
-/** Checks of the record itself: its faults, its findings. */
+/** Checks of the record itself: its findings, its completeness, its consistency. */
 import type { Check } from '../contract.js';
+import { citedWithoutClause } from './cited-without-clause.js';
+import { contradictingValues } from './contradicting-values.js';
+import { countsOrDatesDisagree } from './counts-or-dates-disagree.js';
 import { faultWithoutFinding } from './fault-without-finding.js';
 import { findingIncomplete } from './finding-incomplete.js';
+import { otherBoatLeftIn } from './other-boat-left-in.js';
+import { photoLooseOrWrongSide } from './photo-loose-or-wrong-side.js';
+import { photoWrongDay } from './photo-wrong-day.js';
+import { recommendationClosedUnproved } from './recommendation-closed-unproved.js';
+import { sectionSilent } from './section-silent.js';
+import { urgencyInflated } from './urgency-inflated.js';
 
-export const recordChecks: readonly Check[] = [faultWithoutFinding, findingIncomplete];
+export const recordChecks: readonly Check[] = [
+    faultWithoutFinding, findingIncomplete, contradictingValues, sectionSilent, urgencyInflated, otherBoatLeftIn, countsOrDatesDisagree, photoWrongDay,
+    photoLooseOrWrongSide, citedWithoutClause, recommendationClosedUnproved,
+];

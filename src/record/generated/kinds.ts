@@ -96,6 +96,16 @@ export interface PumpFacts extends ApplianceFacts {
 export interface BilgePumpFacts extends PumpFacts {
     /** Height from the bilge to the outlet */
     readonly 'lift': Quantity;
+    /** Lift at which it moves nothing, by its maker */
+    readonly 'makers-head': Quantity;
+    /** Voltage it is made for */
+    readonly 'nominal-voltage': Quantity;
+    /** What drives it */
+    readonly 'drive': Word<'electric' | 'engine' | 'hand'>;
+    /** How it pumps */
+    readonly 'build': Word<'submersible' | 'diaphragm' | 'impeller' | 'other'>;
+    /** Starts on its counter */
+    readonly 'counter': Quantity;
     /** Whether a float switch starts it */
     readonly 'automatic': Word<'yes' | 'no'>;
     /** Height of its outlet above the waterline at rest */
@@ -606,6 +616,8 @@ export interface InverterFacts extends ComponentFacts {
     readonly 'output': Quantity;
     /** Voltage of its output */
     readonly 'voltage': Quantity;
+    /** Whether shore power passes through it to the outlets */
+    readonly 'passes-shore-power': Word<'yes' | 'no'>;
     /** When its neutral is joined to earth */
     readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
 }
@@ -820,6 +832,8 @@ export interface CoolantFacts extends ComponentFacts {
     readonly 'instrument': Word<'hydrometer' | 'refractometer' | 'strip' | 'stated'>;
     /** Volume of the system */
     readonly 'volume': Quantity;
+    /** What it lacks to be full */
+    readonly 'short-by': Quantity;
     /** When it was last changed */
     readonly 'changed': DateValue;
     /** Least share the engine's maker allows */
@@ -954,8 +968,6 @@ export interface MufflerFacts extends FittingFacts {
     readonly 'drain-back-length': Quantity;
     /** Kind */
     readonly 'pattern': Word<'lift' | 'pot' | 'in-line' | 'separator'>;
-    /** Temperature of its skin under load */
-    readonly 'temperature': Quantity;
 }
 
 /** Turbocharger. Driven by the exhaust, presses air into the engine. */
@@ -1020,6 +1032,8 @@ export interface MachinerySpaceFacts extends ComponentFacts {
     readonly 'gasoline': Word<'yes' | 'no'>;
     /** Openings straight to the open air */
     readonly 'open-area': Quantity;
+    /** Electrical parts in it, not parted from the gasoline, that bear no mark of ignition protection */
+    readonly 'unmarked-parts': ComponentRef;
     /** Whether it is open to the air, 15 in2 for each ft3 of it */
     readonly 'space-open': Word<'yes' | 'no'>;
 }
@@ -1522,6 +1536,8 @@ export interface VesselFacts {
     readonly 'coldest-expected': Quantity;
     /** Persons she carries */
     readonly 'persons': Quantity;
+    /** Whether she works commercially */
+    readonly 'commercial': Word<'yes' | 'no'>;
     /** Children among them */
     readonly 'children': Quantity;
     /** Waters she is used on; the Great Lakes count as coastal */
@@ -1630,6 +1646,12 @@ export interface FindingFacts {
     readonly 'cost': Quantity;
     /** Other findings or papers it hangs together with */
     readonly 'related': Text;
+    /** At a re-inspection: what became of the recommendation */
+    readonly 'outcome': Word<'done-and-seen' | 'done-as-stated' | 'in-part' | 'open' | 'declined'>;
+    /** What shows the outcome: what was seen or tried, an invoice, a test */
+    readonly 'evidence': Text;
+    /** When the outcome was looked at */
+    readonly 'looked-at': DateValue;
 }
 
 /** Valuation. The opinion of value and what it rests on. */
@@ -2776,6 +2798,8 @@ export interface ReadingFacts {
     readonly 'persons': Quantity;
     /** How full the tanks were */
     readonly 'tanks': Quantity;
+    /** Whether the tanks of both sides were equally full */
+    readonly 'tanks-even': Word<'yes' | 'no'>;
     /** The columns, by their names here, or headings in quotes */
     readonly 'columns': Word | Text;
     /** In the surveyor's words */
@@ -2826,10 +2850,10 @@ export interface PercussionRowFacts extends ReadingRowFacts {
 export interface ThicknessRowFacts extends ReadingRowFacts {
     /** Original thickness */
     readonly 'original': Quantity;
-    /** Deepest pit, written where columns names it */
-    readonly 'pit': Quantity;
     /** Gauge reading */
     readonly 'reading': Quantity;
+    /** Deepest pit, written where columns names it */
+    readonly 'pit': Quantity;
 }
 
 /** Row of potentials. Potential of one fitting against the reference cell. */
@@ -3436,6 +3460,20 @@ export interface YardsticksFacts {
     readonly 'flow-coefficient': Quantity;
     /** How far a shut valve counts as closing an opening that is not in use */
     readonly 'shut-valve-on-unused': Word<'closed-if-capped' | 'never-closed' | 'closed'>;
+    /** Steady load on a shore inlet over which load is to be shed, as a share of its rating */
+    readonly 'steady-shore-load': Quantity;
+    /** Measured capacity or cranking current under which a battery is weak, as a share of its rating */
+    readonly 'battery-left': Quantity;
+    /** Absorption voltage of a flooded battery of 12 V, where its maker says nothing */
+    readonly 'charge-flooded': Quantity;
+    /** Highest charging voltage of a gel battery of 12 V, where its maker says nothing */
+    readonly 'charge-gel-most': Quantity;
+    /** Share of a lead battery that may be used */
+    readonly 'usable-lead': Quantity;
+    /** Share of a lithium battery that may be used */
+    readonly 'usable-lithium': Quantity;
+    /** How long a bank is to run the bilge pump with the shore power gone */
+    readonly 'pump-endurance': Quantity;
     /** Share of findings in the four most urgent words from which urgency is inflated */
     readonly 'urgent-share': Quantity;
     /** All adjustments of a comparable, signs left out, over which it is weak, as a share of its price */
@@ -3757,6 +3795,7 @@ export interface AnyFacts {
     readonly 'base-moves': Word<'yes' | 'no'>;
     readonly 'basis': Word<'seen' | 'stated' | 'measured' | 'operated'> | Text;
     readonly 'battery-expires': DateValue;
+    readonly 'battery-left': Quantity;
     readonly 'beam': Quantity;
     readonly 'bearing-clearance': Quantity;
     readonly 'bearing-wear': Quantity;
@@ -3793,7 +3832,7 @@ export interface AnyFacts {
     readonly 'broken-strands': Quantity;
     readonly 'browned': Word<'yes' | 'no'>;
     readonly 'bucket': Word<'works' | 'stiff' | 'stuck' | 'not-tried'>;
-    readonly 'build': Word<'mechanical' | 'electronic'> | Word<'chain' | 'mixed' | 'rope'> | Word<'sawn' | 'steamed' | 'laminated' | 'angle' | 'other'> | Word<'bolted' | 'encapsulated' | 'box' | 'lifting' | 'integral'> | Word<'bolted' | 'bonded' | 'laminated' | 'screwed' | 'unknown'> | Word<'one-by-nineteen' | 'seven-by-seven' | 'seven-by-nineteen' | 'compacted' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
+    readonly 'build': Word<'submersible' | 'diaphragm' | 'impeller' | 'other'> | Word<'mechanical' | 'electronic'> | Word<'chain' | 'mixed' | 'rope'> | Word<'sawn' | 'steamed' | 'laminated' | 'angle' | 'other'> | Word<'bolted' | 'encapsulated' | 'box' | 'lifting' | 'integral'> | Word<'bolted' | 'bonded' | 'laminated' | 'screwed' | 'unknown'> | Word<'one-by-nineteen' | 'seven-by-seven' | 'seven-by-nineteen' | 'compacted' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
     readonly 'builder': Text;
     readonly 'built': Quantity;
     readonly 'bundled': Quantity;
@@ -3809,6 +3848,8 @@ export interface AnyFacts {
     readonly 'chafed': Word<'yes' | 'no'>;
     readonly 'chambers': Quantity;
     readonly 'changed': DateValue;
+    readonly 'charge-flooded': Quantity;
+    readonly 'charge-gel-most': Quantity;
     readonly 'charges': ComponentRef;
     readonly 'charging-voltage': Quantity;
     readonly 'chemistry': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
@@ -3836,6 +3877,7 @@ export interface AnyFacts {
     readonly 'coldest-expected': Quantity;
     readonly 'color': Word<'white' | 'red' | 'green' | 'yellow'> | Text;
     readonly 'columns': Word | Text;
+    readonly 'commercial': Word<'yes' | 'no'>;
     readonly 'comparables-least': Quantity;
     readonly 'comparables-spread': Quantity;
     readonly 'compression': Quantity;
@@ -3856,6 +3898,7 @@ export interface AnyFacts {
     readonly 'cost-approach': Text;
     readonly 'count': Quantity;
     readonly 'counted-on': Quantity;
+    readonly 'counter': Quantity;
     readonly 'covered': Word<'yes' | 'no'>;
     readonly 'covers': Quantity;
     readonly 'cracked': Word<'yes' | 'no'>;
@@ -3904,7 +3947,7 @@ export interface AnyFacts {
     readonly 'drawn-starboard': Quantity;
     readonly 'drips-at-rest': Quantity;
     readonly 'drips-under-way': Quantity;
-    readonly 'drive': Word<'manual' | 'electric'> | Word<'manual' | 'electric' | 'vacuum'> | Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'> | Word<'engine' | 'electric' | 'manual'> | Word<'spring' | 'electric'>;
+    readonly 'drive': Word<'electric' | 'engine' | 'hand'> | Word<'manual' | 'electric'> | Word<'manual' | 'electric' | 'vacuum'> | Word<'hydraulic' | 'cable' | 'rod' | 'tiller' | 'power'> | Word<'engine' | 'electric' | 'manual'> | Word<'spring' | 'electric'>;
     readonly 'drop': Quantity;
     readonly 'dry-reference': Quantity;
     readonly 'duration': Quantity;
@@ -3928,6 +3971,7 @@ export interface AnyFacts {
     readonly 'engine-in-hull': Word<'yes' | 'no'>;
     readonly 'engine-power': Quantity;
     readonly 'engines': Quantity;
+    readonly 'evidence': Text;
     readonly 'exhaust': Quantity;
     readonly 'exhaust-hose-life': Quantity;
     readonly 'expires': DateValue;
@@ -4091,6 +4135,7 @@ export interface AnyFacts {
     readonly 'loads-on': Text;
     readonly 'logo': Text;
     readonly 'lone-pit': Quantity;
+    readonly 'looked-at': DateValue;
     readonly 'loop': Word<'fitted' | 'none' | 'not-seen'>;
     readonly 'looped': Word<'yes' | 'no'>;
     readonly 'loose': Word<'yes' | 'no'>;
@@ -4101,6 +4146,7 @@ export interface AnyFacts {
     readonly 'maker-high': Quantity;
     readonly 'maker-low': Quantity;
     readonly 'makers-fuse': Quantity;
+    readonly 'makers-head': Quantity;
     readonly 'makers-least': Quantity;
     readonly 'makers-limit': Quantity;
     readonly 'makers-mass': Quantity;
@@ -4144,6 +4190,7 @@ export interface AnyFacts {
     readonly 'night': Word<'yes' | 'no'>;
     readonly 'no-discharge-waters': Word<'yes' | 'no'>;
     readonly 'noise': Text;
+    readonly 'nominal-voltage': Quantity;
     readonly 'number': Text;
     readonly 'of': ComponentRef;
     readonly 'official-number': Text;
@@ -4167,6 +4214,7 @@ export interface AnyFacts {
     readonly 'original-mass': Quantity;
     readonly 'original-thickness': Quantity;
     readonly 'original-volume': Quantity;
+    readonly 'outcome': Word<'done-and-seen' | 'done-as-stated' | 'in-part' | 'open' | 'declined'>;
     readonly 'outdrive-bellows-life': Quantity;
     readonly 'outlet': ComponentRef;
     readonly 'outlet-above-waterline': Quantity;
@@ -4184,6 +4232,7 @@ export interface AnyFacts {
     readonly 'part': ComponentRef;
     readonly 'particulars': Text;
     readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
+    readonly 'passes-shore-power': Word<'yes' | 'no'>;
     readonly 'pattern': Text | Word<'lift' | 'pot' | 'in-line' | 'separator'> | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'rigid' | 'flexible'>;
     readonly 'penetrations-sealed': Word<'yes' | 'no'>;
     readonly 'percussion': Text;
@@ -4232,6 +4281,7 @@ export interface AnyFacts {
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
     readonly 'pull': Quantity;
     readonly 'pump-duty': Quantity;
+    readonly 'pump-endurance': Quantity;
     readonly 'pump-share': Quantity;
     readonly 'pump-starts': Quantity;
     readonly 'purpose': Word<'start' | 'house' | 'thruster' | 'other'> | Word<'panel-feed' | 'bilge-pump' | 'blower' | 'navigation-light' | 'electronics' | 'lighting' | 'cranking' | 'charging' | 'ignition' | 'power' | 'other'> | Text;
@@ -4341,6 +4391,7 @@ export interface AnyFacts {
     readonly 'shines': Word<'sail' | 'engine' | 'anchor'>;
     readonly 'shore-in': Quantity;
     readonly 'shore-out': Quantity;
+    readonly 'short-by': Quantity;
     readonly 'shut-valve-on-unused': Word<'closed-if-capped' | 'never-closed' | 'closed'>;
     readonly 'shuts-off': Word<'yes' | 'no'>;
     readonly 'side': Word<'port' | 'starboard' | 'centerline' | 'both'>;
@@ -4381,6 +4432,7 @@ export interface AnyFacts {
     readonly 'state': Word<'ashore' | 'afloat'> | Word<'cold' | 'hot'> | Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
     readonly 'statement': Text;
     readonly 'status-shown': Word<'yes' | 'no'>;
+    readonly 'steady-shore-load': Quantity;
     readonly 'stepped': Word<'keel' | 'deck' | 'unstepped'>;
     readonly 'stitching': Word<'sound' | 'worn' | 'parted' | 'not-seen'>;
     readonly 'stock-diameter': Quantity;
@@ -4402,6 +4454,7 @@ export interface AnyFacts {
     readonly 'taken': DateValue;
     readonly 'tank': ComponentRef;
     readonly 'tanks': Quantity;
+    readonly 'tanks-even': Word<'yes' | 'no'>;
     readonly 'telephone': Text;
     readonly 'temperature': Quantity;
     readonly 'temperature-rise': Text;
@@ -4435,8 +4488,11 @@ export interface AnyFacts {
     readonly 'turns-engaged': Quantity;
     readonly 'type': Word<'motor-yacht' | 'sailing-yacht' | 'catamaran' | 'trimaran' | 'steel-vessel' | 'aluminum-workboat' | 'wooden-classic' | 'houseboat' | 'rigid-inflatable' | 'gasoline-cruiser'>;
     readonly 'unit': ComponentRef;
+    readonly 'unmarked-parts': ComponentRef;
     readonly 'urgency': Word<'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days' | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only'>;
     readonly 'urgent-share': Quantity;
+    readonly 'usable-lead': Quantity;
+    readonly 'usable-lithium': Quantity;
     readonly 'used-on': Word<'inland' | 'coastal' | 'offshore'>;
     readonly 'valves': Text;
     readonly 'vapor-tight': Word<'yes' | 'no'>;

@@ -24,7 +24,7 @@ describe('below the waterline', () => {
 describe('services that ask for a class', () => {
     it.each([
         ['class: wet-exhaust', 'exhaust', []], ['class: water', 'exhaust', ['error H1']], ['class: unmarked', 'exhaust', ['error H1']], ['bore: 50 mm', 'exhaust', ['hint H1']],
-        ['class: fuel-b2', 'fuel-vent', []], ['class: water', 'fuel-fill', ['error H1']], ['class: clear-pvc', 'fuel-feed', ['error H1']], ['bore: 10 mm', 'fuel-return', ['hint H1']],
+        ['class: fuel-b2', 'fuel-vent', []], ['class: water', 'fuel-fill', ['error H1']], ['class: clear-pvc', 'fuel-feed', ['error H1']], ['bore: 10 mm', 'fuel-return', []], ['class: unmarked', 'fuel-feed', []],
         ['class: gas', 'gas', []], ['class: fuel-a1', 'gas', ['error H1']],
     ] as const)('%s in %s', (facts, service, expected) => {
         expect(summary(id, hose(facts, service, 'above-waterline: 1 ft'))).toEqual(expected);
