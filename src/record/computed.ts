@@ -3,8 +3,8 @@
  * its assumption, so that the report never prints a bare figure.
  */
 import { formatQuantity } from '../quantities/index.js';
-import { defaultDischargeCoefficient, inflowM3s } from '../trade/orifice-inflow.js';
-import { isKind, siOf, type Component, type Quantity, type Run, type SurveyRecord, runsThrough } from './model.js';
+import { inflowM3s } from '../trade/orifice-inflow.js';
+import { isKind, runsThrough, siOf, yardstick, type Component, type Quantity, type Run, type SurveyRecord } from './model.js';
 
 export interface ComputedProperty {
     readonly name: string;
@@ -42,7 +42,7 @@ const floodingRate: ComputedProperty = {
     kinds: ['hull-opening'],
     about: 'Water this opening admits when its run stands open to the inside, from the narrowest bore of the run and the depth',
     needs: ['bore or size', 'below-waterline'],
-    assumption: `sharp-edged opening, discharge coefficient ${defaultDischargeCoefficient}, no water yet inside`,
+    assumption: 'sharp-edged opening, discharge coefficient by the yardstick flow-coefficient (0.6 unless the firm sets another), no water yet inside',
     text: (component, record) => {
         const runs = runsThrough(record, component).filter(run => run.components[0] === component);
         const bores = (runs.length > 0 ? runs : [undefined]).map(run => narrowestBoreM(record, component, run)).filter(bore => bore !== undefined);
@@ -51,7 +51,7 @@ const floodingRate: ComputedProperty = {
         if (boreM === undefined || depthM === undefined || depthM <= 0) {
             return undefined;
         }
-        const flow = inflowM3s({ boreM, depthM });
+        const flow = inflowM3s({ boreM, depthM, dischargeCoefficient: yardstick(record, 'flow-coefficient').si });
         return `${formatQuantity(flow, 'flow', 'us')} (${formatQuantity(flow, 'flow', 'metric')})`;
     },
 };

@@ -23,6 +23,11 @@ const table5: readonly (readonly [gauge: number, amperes: readonly number[]])[] 
     [-1, [225, 265, 285, 285, 330, 355, 370]], [-2, [260, 310, 330, 330, 385, 410, 430]], [-3, [300, 360, 385, 385, 445, 475, 510]],
 ];
 
+/** The class of the table next at or under a rating, C; undefined under 60 C. */
+export function insulationClassC(ratedC: number): InsulationC | undefined {
+    return insulationClassesC.findLast(rated => rated <= ratedC + 1e-6);
+}
+
 const engineSpaceFactors: Readonly<Record<InsulationC, number>> = { 60: 0.58, 75: 0.75, 80: 0.78, 90: 0.82, 105: 0.85, 125: 0.89, 200: 1 };
 
 /** Gauges that the table holds, thinnest first. */
@@ -102,6 +107,11 @@ export function allowedDropShare(circuit: Circuit): number {
 /** Voltage lost, V, over the way there and back. */
 export function voltageDropV({ currentA, roundTripM, areaM2 }: { readonly currentA: number; readonly roundTripM: number; readonly areaM2: number }): number {
     return resistivityOhmM * currentA * roundTripM / areaM2;
+}
+
+/** Share of the voltage lost between the source and the load, both measured under load. */
+export function measuredDropShare({ sourceV, loadV }: { readonly sourceV: number; readonly loadV: number }): number {
+    return (sourceV - loadV) / sourceV;
 }
 
 /** Area of copper, m2, that loses no more than a voltage. */

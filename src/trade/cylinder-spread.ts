@@ -1,6 +1,7 @@
 /**
  * Spread of compression between the cylinders of an engine, (highest - lowest) / highest. Over 10 % calls for a closer
- * look, over 25 % is a fault (two public engine pages, published); the maker's least pressure goes before both.
+ * look, over 25 % is a fault (two public engine pages, published); the maker's least pressure goes before both. All
+ * cylinders are read in one state, cold or hot.
  */
 
 export const spreadWatchShare = 0.1;

@@ -16,12 +16,19 @@ const century = (two: number): number => two >= 72 ? 1900 + two : 2000 + two;
 const lastOldYear = 1984;
 const lastOldModelYear = 1985;
 
-/** The twelve characters: prefix, blanks and hyphens left out. */
+/** The present form began on 1 August 1984 (published). */
+const firstCurrentYear = 1984;
+
+/** A model year this far ahead of the day of reading is a misreading (chosen). */
+const modelYearsAhead = 2;
+
+/** The twelve characters: country prefix, blanks and hyphens left out; the prefix US also where no hyphen stands after it. */
 export function bareHullNumber(written: string): string {
-    return written.toUpperCase().replace(/^\s*[A-Z]{2}-(?=\S)/, '').replace(/[\s-]/g, '');
+    return written.toUpperCase().replace(/^\s*[A-Z]{2}-(?=\S)/, '').replace(/[\s-]/g, '').replace(/^US(?=[A-Z0-9]{12}$)/, '');
 }
 
-export function decodeHullNumber(written: string): HullNumber {
+/** Reads a number; with the year of reading given, a model year far ahead of it is told as none. */
+export function decodeHullNumber(written: string, yearOfReading?: number): HullNumber {
     const text = bareHullNumber(written);
     if (text.length !== 12) {
         return { ok: false, problem: 'length', detail: `it has ${text.length} characters, where 12 are due` };
@@ -47,6 +54,12 @@ export function decodeHullNumber(written: string): HullNumber {
         }
         if (Number.isNaN(builtYear)) {
             return { ok: false, problem: 'date', detail: `a boat of model year ${modelYear} was not built in a year that ends in ${digit}` };
+        }
+        if (builtYear < firstCurrentYear) {
+            return { ok: false, problem: 'date', detail: `its last four, ${date}, are in a form that began in August 1984, and give ${builtYear}` };
+        }
+        if (yearOfReading !== undefined && modelYear > yearOfReading + modelYearsAhead) {
+            return { ok: false, problem: 'date', detail: `its last four, ${date}, give the model year ${modelYear}, which lies ahead` };
         }
         return { ...base, form: 'current', month: (current[1] ?? 'A').charCodeAt(0) - 64, builtYear, modelYear };
     }

@@ -28,3 +28,20 @@ export function netTons(gross: number, form: HullForm, hasEngineInHull: boolean)
 
 /** Least net tons of a vessel that can be documented (46 CFR 67, from memory). */
 export const documentedFromNetTons = 5;
+
+/** A length as it is taken for tonnage: to a tenth of a foot. */
+export function toTenthOfFootM(lengthM: number): number {
+    return Math.round(lengthM / 0.3048 * 10) / 10 * 0.3048;
+}
+
+/** Share by which a certificate may differ from what her dimensions give before the difference is queried (chosen). */
+export const tonnageTolerance = 0.05;
+
+/**
+ * Whether tons on a certificate can come of the tons computed: within 5 %, the result being cut or rounded to a whole
+ * ton (from memory) where the certificate carries whole tons.
+ */
+export function tonsAgree(certificate: number, computed: number): boolean {
+    const [least, most] = [computed * (1 - tonnageTolerance), computed * (1 + tonnageTolerance)];
+    return Number.isInteger(certificate) ? certificate >= Math.floor(least) && certificate <= Math.round(most) : certificate >= least - 1e-9 && certificate <= most + 1e-9;
+}

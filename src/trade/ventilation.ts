@@ -24,7 +24,7 @@ export function blowerOutputM3s(netVolumeM3: number): number {
 
 /** What each opening must exceed, m2: 3.0 in2. */
 export const leastVentAreaM2 = 3 * squareInchM2;
-/** Least free area of a terminal fitting as a share of its duct. */
+/** Least area of a terminal fitting as a share of what is required of its duct. */
 export const terminalShare = 0.8;
 
 /** Area of supply and of exhaust openings, each, m2; the floor of 3.0 in2 governs below 9.11 ft3. */
@@ -33,7 +33,30 @@ export function naturalVentAreaM2(netVolumeM3: number): number {
     return v <= 5 ? leastVentAreaM2 : Math.max(leastVentAreaM2, 5 * Math.log(v / 5) * squareInchM2);
 }
 
-/** Whether direct openings leave a space open to the atmosphere: 15 in2 a ft3 (46 CFR 175.400 published; 33 CFR 183.605 from memory). */
+/** Whether a single opening or duct is of the least size: it must exceed 3.0 in2, not just reach it. */
+export function exceedsLeastVent(areaM2: number): boolean {
+    return areaM2 > leastVentAreaM2 * (1 + slack);
+}
+
+/** Whether openings come up to an area; areas from bores read in millimeters meet it no nearer than a thousandth. */
+export function reachesArea(areaM2: number, neededM2: number): boolean {
+    return areaM2 >= neededM2 * (1 - 1e-3);
+}
+
+/** Area of a round duct of a bore, m2. */
+export function ductAreaM2(boreM: number): number {
+    return Math.PI / 4 * boreM ** 2;
+}
+
+/**
+ * Least area of the fitting at the end of a duct, m2: 80 % of the area that is required of the duct, which is its share
+ * of what the space needs and never more than the duct itself (33 CFR 183.630(f), published).
+ */
+export function terminalAreaM2(ductM2: number, allDuctsM2: number, neededM2: number): number {
+    return terminalShare * Math.min(ductM2, neededM2 * ductM2 / allDuctsM2);
+}
+
+/** Whether direct openings leave a space open to the atmosphere: 15 in2 a ft3 (33 CFR 183.605, published). */
 export function isOpenToAtmosphere(openingAreaM2: number, netVolumeM3: number): boolean {
     return openingAreaM2 / squareInchM2 >= 15 * netVolumeM3 / cubicFootM3 - slack;
 }

@@ -24,11 +24,42 @@ export const watchShare = 0.1;
 export const lonePitShare = 1 / 3;
 /** Most that new plate may be thicker than nominal. */
 export const overthicknessShare = 0.14;
+/** A reading this far over the original says that the original was thicker, or that the gauge misread (chosen). */
+export const overOriginalShare = 0.05;
+/** A gauge further off than this on its test block has proved nothing (practice). */
+export const blockErrorM = 0.0001;
 
 export type WastageStep = 'sound' | 'watch' | 'plan' | 'renew';
 
+/** The shares lost at which plate is watched, planned for renewal, the same on a lightly built craft, and renewed. */
+export interface WastageLimits {
+    readonly watch: number;
+    readonly plan: number;
+    readonly planLight: number;
+    readonly renew: number;
+}
+
+export const usualWastageLimits: WastageLimits = { watch: watchShare, plan: renewBeltShare, planLight: lightCraftShare, renew: renewShare };
+
+const slack = 1e-9;
+
 /** What a share lost asks for: watch from 10 %, plan from 20 % (light craft from 15 %), renew over 25 %. */
-export function wastageStep(share: number, isLightlyBuilt = false): WastageStep {
-    const slack = 1e-9;
-    return share > renewShare + slack ? 'renew' : share >= (isLightlyBuilt ? lightCraftShare : renewBeltShare) - slack ? 'plan' : share >= watchShare - slack ? 'watch' : 'sound';
+export function wastageStep(share: number, isLightlyBuilt = false, limits: WastageLimits = usualWastageLimits): WastageStep {
+    return share > limits.renew + slack ? 'renew' : share >= (isLightlyBuilt ? limits.planLight : limits.plan) - slack ? 'plan' : share >= limits.watch - slack ? 'watch' : 'sound';
+}
+
+/** How far readings over the original tell against them: over 5 % the original is doubtful, over 14 % no plate is rolled so thick. */
+export function overthickness(originalM: number, gaugedM: number): 'none' | 'as-rolled' | 'impossible' {
+    const over = -(wastageShare(originalM, gaugedM) ?? 0);
+    return over > overthicknessShare + slack ? 'impossible' : over > overOriginalShare + slack ? 'as-rolled' : 'none';
+}
+
+/** Whether a gauge that read `readingM` on a block of `blockM` is off by more than 0.1 mm. */
+export function isGaugeOff(blockM: number, readingM: number): boolean {
+    return Math.abs(blockM - readingM) > blockErrorM + slack;
+}
+
+/** Mean of readings in the unit given; undefined of none. */
+export function meanOf(readings: readonly number[]): number | undefined {
+    return readings.length === 0 ? undefined : readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
 }

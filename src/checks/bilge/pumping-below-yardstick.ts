@@ -1,8 +1,8 @@
 /** Bilge pumps that together move less than the yardstick for her length. */
-import { usableFlowM3s } from '../../trade/pump.js';
-import { nameOf, ofKind, siOf, wordOf, type Component } from '../../record/model.js';
+import { nameOf, ofKind, siOf, wordOf, yardstick, type Component } from '../../record/model.js';
 import { defineCheck } from '../contract.js';
 import { computedBoth, lengthBoth, listed } from '../fit/wording.js';
+import { pumpFlow, shareText } from './pump-flow.js';
 
 const literPerMinute = 0.001 / 60;
 /** ISO 15083 as quoted second-hand: 10 L/min to 6 m, 15 below 12 m, 30 from 12 m on. */
@@ -14,12 +14,13 @@ export const pumpingBelowYardstick = defineCheck({
     severity: 'warning',
     title: 'Bilge pumping is below the yardstick',
     why: 'Pumps that move too little cannot shed the water of ordinary use.',
-    needs: ['bilge-pump: real-flow or rated-flow, works, condition', 'vessel: length-on-deck or length-overall'],
-    computes: 'Sum of real-flow, or half of rated-flow, over the pumps that work, against 10 L/min to 6 m of length, 15 below 12 m, 30 from 12 m on.',
+    needs: ['bilge-pump: real-flow or rated-flow, makers-head and lift, works, condition', 'vessel: length-on-deck or length-overall'],
+    computes: 'Sum of real-flow, else of the flow estimated at the lift from makers-head, else of a share of rated-flow (usually half), over the pumps that work, against 10 L/min to 6 m of length, 15 below 12 m, 30 from 12 m on.',
     sources: [
         { text: '10, 15 and 30 L/min by length', standard: 'ISO 15083', provenance: 'secondary' },
         { text: 'a pump moves about half its rating', provenance: 'published' },
     ],
+    yardsticks: ['pump-share'],
     limits: ['A yardstick for private boats; inspected vessels have rules of their own.', 'It speaks of ordinary bilge water, not of a leak: that is for flooding-beats-pumps.', 'Where no bilge pump is recorded, nothing is said.'],
     examples: [{
         name: 'one small pump at 40 ft',
@@ -43,8 +44,9 @@ bilge-pump BP1 { rated-flow: 2000 gph }
             return;
         }
         const working = pumps.filter(isWorking);
-        const unknown = working.find(pump => flowOf(pump) === undefined);
-        const total = working.reduce((sum, pump) => sum + (flowOf(pump) ?? 0), 0);
+        const flows = working.map(pump => pumpFlow(record, pump));
+        const unknown = working[flows.indexOf(undefined)];
+        const total = flows.reduce((sum, flow) => sum + (flow?.flowM3s ?? 0), 0);
         const wanted = yardstickM3s(lengthM);
         const [first] = pumps;
         if (total >= wanted - 1e-12 || !first) {
@@ -59,12 +61,13 @@ bilge-pump BP1 { rated-flow: 2000 gph }
         }
         const none = working.length === 0;
         const measure = record.vessel?.facts.has('length-on-deck') ? 'length-on-deck' : 'length-overall';
-        const moves = none ? 'no bilge pump works' : `the bilge pumps that work (${listed(working.map(p => p.id))}) move about ${computedBoth(total, 'flow')} together`;
+        const share = flows.some(flow => flow?.by === 'share') ? `, taken at ${shareText(yardstick(record, 'pump-share'))}` : '';
+        const moves = none ? 'no bilge pump works' : `the bilge pumps that work (${listed(working.map(p => p.id))}) move about ${computedBoth(total, 'flow')} together${share}`;
         raise({
             components: pumps,
             at: first.idSpan,
             severity: none ? 'error' : 'warning',
-            message: `At ${lengthBoth(lengthM)} the yardstick is ${computedBoth(wanted, 'flow')}, and ${moves}${working.some(pump => siOf(pump, 'real-flow') === undefined) ? ', at half their rating' : ''}. Ordinary bilge water may outrun them; fit a larger or a second pump.`,
+            message: `At ${lengthBoth(lengthM)} the yardstick is ${computedBoth(wanted, 'flow')}, and ${moves}. Ordinary bilge water may outrun them; fit a larger or a second pump.`,
             figures: { flow: { value: total / literPerMinute, unit: 'L/min' }, yardstick: { value: wanted / literPerMinute, unit: 'L/min' } },
             draft: {
                 title: none ? 'No bilge pump works' : 'Bilge pumping is below the yardstick',
@@ -80,11 +83,5 @@ bilge-pump BP1 { rated-flow: 2000 gph }
 
 function isWorking(pump: Component): boolean {
     return wordOf(pump, 'works') !== 'no' && wordOf(pump, 'condition') !== 'failed';
-}
-
-/** What it moves: measured or by its curve, else half of its rating. */
-function flowOf(pump: Component): number | undefined {
-    const rated = siOf(pump, 'rated-flow');
-    return siOf(pump, 'real-flow') ?? (rated === undefined ? undefined : usableFlowM3s(rated));
 }
 

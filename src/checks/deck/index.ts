@@ -1,3 +1,7 @@
 import type { Check } from '../contract.js';
+import { anchorTooLight } from './anchor-too-light.js';
+import { chainWorn } from './chain-worn.js';
+import { lifelineLowOrLoose } from './lifeline-low-or-loose.js';
+import { rodeShort } from './rode-short.js';
 
-export const deckChecks: readonly Check[] = [];
+export const deckChecks: readonly Check[] = [anchorTooLight, chainWorn, rodeShort, lifelineLowOrLoose];

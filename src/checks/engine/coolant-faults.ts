@@ -1,27 +1,26 @@
 /** What can be wrong with an engine's coolant, each fault in words for a message and for a finding. */
 import { convertTo } from '../../quantities/index.js';
-import { coolantFreezingK, exchangedVolumeM3, shareForFreezing, strongestUsefulShare } from '../../trade/coolant.js';
-import { siOf, valueOf, wordOf, type Component, type Fact, type Quantity, type SurveyRecord } from '../../record/model.js';
+import { coolantFreezingK, flushShare, shareForFreezing, strongestUsefulShare, type Glycol } from '../../trade/coolant.js';
+import { siOf, valueOf, wordOf, yardstick, type Component, type Fact, type Quantity, type SurveyRecord } from '../../record/model.js';
 import type { Correction, ProblemFigure, Severity } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
+import { isOlderThanMonths } from '../dates.js';
 
-/** Shares of glycol by volume that engine makers name (published): never under 30 % nor over 60 %; 40 to 60 % advised. */
-const leastShare = 0.3;
-const advisedShare = 0.4;
-const mostShare = 0.6;
-const targetShare = 0.5;
+/** Share of glycol by volume that is right where nothing else is asked for: half and half (engine makers, published). */
+const usualTarget = 0.5;
 /** Margin under the lowest temperature expected, K (chosen). */
 export const frostMarginK = 5;
 
 export interface Fault {
     readonly fact: Fact | undefined;
-    /** "its glycol is 25 % by volume, under the 30 % …": continues a sentence about the coolant. */
+    /** "has 25 % glycol by volume, under …": continues a sentence about the coolant. */
     readonly what: string;
     /** The same for a finding, with references. */
     readonly seen: string;
     readonly because: string;
-    readonly remedy: string;
+    /** What puts it right: another share, a flush and a new fill, a renewal, or what is written. */
+    readonly remedy: { readonly share: number } | { readonly flush: string; readonly share: number } | 'renew' | { readonly text: string };
     readonly severity: Severity;
     readonly isFrost?: boolean;
     readonly figures?: Readonly<Record<string, ProblemFigure>>;
@@ -34,9 +33,15 @@ export function quantityOf(set: Component, property: string): { readonly fact: F
     return fact && value?.type === 'quantity' ? { fact, quantity: value } : undefined;
 }
 
-const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
+export const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
 const celsius = (kelvin: number) => convertTo(kelvin, 'C');
 export const temperatureBoth = (kelvin: number) => computedBoth(kelvin, 'temperature');
+
+/** The kinds of glycol that a coolant may be of: the one recorded, else both. */
+export function kindsOf(coolant: Component): readonly Glycol[] {
+    const kind = wordOf(coolant, 'glycol-kind');
+    return kind === 'ethylene' || kind === 'propylene' ? [kind] : ['ethylene', 'propylene'];
+}
 
 /** A reading that the instrument cannot have made; nothing else is then read from its figures. */
 export function voidReading(coolant: Component): Fault[] | undefined {
@@ -48,15 +53,15 @@ export function voidReading(coolant: Component): Fault[] | undefined {
         what: 'was read with a hydrometer, which cannot read propylene glycol: its density hardly changes with its share',
         seen: 'was read with a hydrometer although it is of propylene glycol',
         because: 'The density of propylene glycol mixes hardly changes with their share, so that such a reading says nothing.',
-        remedy: 'read it again with a refractometer for propylene glycol',
+        remedy: { text: 'read it again with a refractometer for propylene glycol' },
         corrections: [{ kind: 'set-fact', title: `Record ${coolant.id} as read again with a refractometer`, component: coolant, property: 'instrument', value: 'refractometer' }],
     }];
 }
 
 export function coldestExpected(record: SurveyRecord): { readonly quantity: Quantity; readonly reference: string } | undefined {
     for (const [set, name] of [[record.vessel, 'vessel'], [record.survey, 'survey']] as const) {
-        const value = set?.facts.get('coldest-expected')?.values[0];
-        if (value?.type === 'quantity') {
+        const value = set && valueOf(set, 'coldest-expected');
+        if (value) {
             return { quantity: value, reference: `{${name}.coldest-expected}` };
         }
     }
@@ -66,16 +71,8 @@ export function coldestExpected(record: SurveyRecord): { readonly quantity: Quan
 /** Freezing points, K: the one recorded, or those of the kinds of glycol it may be, from its share. */
 export function freezingPointsK(coolant: Component): number[] {
     const recorded = siOf(coolant, 'freeze-point');
-    if (recorded !== undefined) {
-        return [recorded];
-    }
     const share = siOf(coolant, 'glycol');
-    const kind = wordOf(coolant, 'glycol-kind');
-    if (share === undefined) {
-        return [];
-    }
-    const kinds = kind === 'ethylene' || kind === 'propylene' ? [kind] as const : ['ethylene', 'propylene'] as const; // Mixed or unknown: either.
-    return kinds.map(k => coolantFreezingK(k, share));
+    return recorded !== undefined ? [recorded] : share === undefined ? [] : kindsOf(coolant).map(kind => coolantFreezingK(kind, share));
 }
 
 export function frostFaults(record: SurveyRecord, coolant: Component): Fault[] {
@@ -104,13 +101,11 @@ export function frostFaults(record: SurveyRecord, coolant: Component): Fault[] {
 }
 
 /** The mix that is proof against the frost: half and half, or stronger where that is not enough. */
-function frostRemedy(coolant: Component, limitK: number): string {
-    const share = shareForFreezing(wordOf(coolant, 'glycol-kind') === 'propylene' ? 'propylene' : 'ethylene', limitK);
-    if (share === undefined) {
-        return `fill it with a mix that its maker names for ${temperatureBoth(limitK)}`;
-    }
-    const target = Math.max(targetShare, Math.ceil(share * 100 - 1e-9) / 100);
-    return `bring it to ${percent(target)}${exchangeText(coolant, target)}`;
+function frostRemedy(coolant: Component, limitK: number): Fault['remedy'] {
+    const shares = kindsOf(coolant).map(kind => shareForFreezing(kind, limitK));
+    const known = shares.filter(share => share !== undefined);
+    return known.length < shares.length ? { text: `fill it with a mix that its maker names for ${temperatureBoth(limitK)}` }
+        : { share: Math.max(usualTarget, Math.ceil(Math.max(...known) * 100 - 1e-9) / 100) };
 }
 
 /** A freezing point typed in the wrong scale, where the share of glycol bears that out. */
@@ -127,75 +122,95 @@ function inOtherScale(coolant: Component, recorded: Quantity, share: number): Co
     }];
 }
 
-export function shareFaults(coolant: Component): Fault[] {
+interface Band {
+    readonly low: number;
+    readonly high: number;
+    /** Share under which advice is given; none where the engine's maker names a band. */
+    readonly working?: number;
+    readonly target: number;
+    /** "of its maker", "the usual limit": whose each limit is. */
+    readonly lowWhose: string;
+    readonly highWhose: string;
+    readonly workingWhose: string;
+}
+
+/** The band of the engine's maker, else the firm's or the usual one. */
+function bandOf(record: SurveyRecord, coolant: Component): Band {
+    const [makerLow, makerHigh] = [siOf(coolant, 'maker-low'), siOf(coolant, 'maker-high')];
+    const [least, working, most] = [yardstick(record, 'glycol-least'), yardstick(record, 'glycol-working'), yardstick(record, 'glycol-most')];
+    const [low, high] = [makerLow ?? least.si, makerHigh ?? most.si];
+    const middle = makerLow !== undefined && makerHigh !== undefined ? (makerLow + makerHigh) / 2 : usualTarget;
+    return {
+        low, high, target: middle >= low && middle <= high ? middle : (low + high) / 2,
+        ...(makerLow === undefined && working.si > low ? { working: working.si } : {}),
+        lowWhose: makerLow === undefined ? least.whose : 'the limit of its maker', highWhose: makerHigh === undefined ? most.whose : 'the limit of its maker', workingWhose: working.whose,
+    };
+}
+
+export function shareFaults(record: SurveyRecord, coolant: Component): Fault[] {
     const glycol = quantityOf(coolant, 'glycol');
     if (!glycol) {
         return [];
     }
     const share = glycol.quantity.si;
-    const [makerLow, makerHigh] = [siOf(coolant, 'maker-low'), siOf(coolant, 'maker-high')];
-    const low = makerLow ?? leastShare;
-    const high = makerHigh ?? mostShare;
-    const [lowSource, highSource] = [makerLow, makerHigh].map(maker => maker === undefined ? 'that engine makers name' : 'of its maker') as [string, string];
+    const { low, high, working, target, lowWhose, highWhose, workingWhose } = bandOf(record, coolant);
     const figures = { glycol: { value: share * 100, unit: '%' }, low: { value: low * 100, unit: '%' }, high: { value: high * 100, unit: '%' } };
-    const target = makerLow !== undefined && makerHigh !== undefined ? (makerLow + makerHigh) / 2 : targetShare;
-    const remedy = `bring it to ${percent(target)}${exchangeText(coolant, target)}`;
-    const seen = (relation: string, limit: number, source: string) => `has {${coolant.id}.glycol} glycol by volume, ${relation} the ${percent(limit)} ${source}`;
+    const fault = (relation: string, because: string, rest: Pick<Fault, 'severity' | 'remedy'>): Fault[] => [{
+        fact: glycol.fact, figures, because, ...rest,
+        what: `has ${both(glycol.quantity)} glycol by volume, ${relation}`, seen: `has {${coolant.id}.glycol} glycol by volume, ${relation}`,
+    }];
     if (share < low - 1e-9) {
-        return [{
-            fact: glycol.fact, severity: 'error', figures, remedy, what: `has ${both(glycol.quantity)} glycol by volume, under the ${percent(low)} ${lowSource}`,
-            seen: seen('under', low, lowSource), because: 'A thin mix protects little against rust and frost.',
-        }];
+        return fault(`under ${percent(low)} (${lowWhose})`, 'A thin mix protects little against rust and frost.', { severity: 'error', remedy: { share: target } });
     }
     if (share > high + 1e-9) {
-        const turns = share > strongestUsefulShare ? `; past about ${percent(strongestUsefulShare)} it freezes sooner again` : '';
-        return [{
-            fact: glycol.fact, severity: 'error', figures, remedy, what: `has ${both(glycol.quantity)} glycol by volume, over the ${percent(high)} ${highSource}`,
-            seen: seen('over', high, highSource), because: `A thick mix cools badly and drops its inhibitors as gel${turns}.`,
-        }];
+        return tooStrong(coolant, share, { share: target }, (because, remedy) => fault(`over ${percent(high)} (${highWhose})`, because, { severity: 'error', remedy }));
     }
-    if (makerLow === undefined && share < advisedShare - 1e-9) {
-        return [{
-            fact: glycol.fact, severity: 'warning', figures, remedy, what: `has ${both(glycol.quantity)} glycol by volume, where engine makers advise ${percent(advisedShare)} to ${percent(mostShare)}`,
-            seen: `has {${coolant.id}.glycol} glycol by volume, where engine makers advise ${percent(advisedShare)} to ${percent(mostShare)}`, because: 'A thin mix protects less against rust and frost.',
-        }];
-    }
-    return [];
+    return working !== undefined && share < working - 1e-9
+        ? fault(`under ${percent(working)}, from which on a mix is advised (${workingWhose})`, 'A thin mix protects less against rust and frost.', { severity: 'warning', remedy: { share: target } }) : [];
 }
 
-/** What to drain and what to fill, where the volume of the system is recorded. */
-function exchangeText(coolant: Component, target: number): string {
-    const volume = siOf(coolant, 'volume');
-    const now = siOf(coolant, 'glycol');
-    if (volume === undefined || now === undefined) {
-        return '';
-    }
-    const isWeak = now < target;
-    const recorded = wordOf(coolant, 'added');
-    const added = isWeak ? (recorded === 'premix' ? 0.5 : 1) : 0;
-    const exchanged = exchangedVolumeM3({ volumeM3: volume, share: now, targetShare: target, addedShare: added });
-    const fill = added === 1 ? 'concentrate' : added === 0 ? 'water' : 'premix of 50 %';
-    return exchanged === undefined ? ` by a full change; adding ${fill} to what stays in does not reach it` : ` by draining ${computedBoth(exchanged, 'volume')} and filling with ${fill}`;
+/** A mix over its band; past about 80 % silicates are to be expected out of solution, which no water brings back. */
+function tooStrong(coolant: Component, share: number, remedy: { readonly share: number }, fault: (because: string, remedy: Fault['remedy']) => Fault[]): Fault[] {
+    const turns = share > strongestUsefulShare && wordOf(coolant, 'glycol-kind') !== 'propylene' ? `, and past about ${percent(strongestUsefulShare)} ethylene glycol freezes sooner again` : '';
+    const hasSilicates = wordOf(coolant, 'inhibitor') !== 'organic';
+    return share > flushShare + 1e-9 && hasSilicates
+        ? fault(`So strong a mix, over about ${percent(flushShare)}, drops its silicates as gel, which clogs the heat exchanger and which no water brings back; it cools badly${turns}.`, { flush: 'flush the system until it runs clear, look for gel in heat exchanger and header tank', share: remedy.share })
+        : fault(`A thick mix cools badly${hasSilicates ? ' and may drop its silicates as gel' : ''}${turns}.`, remedy);
 }
 
 export function ageFaults(record: SurveyRecord, coolant: Component<'coolant'>): Fault[] {
     if (wordOf(coolant, 'glycol-kind') === 'mixed') {
         return [{
             fact: coolant.facts.get('glycol-kind'), severity: 'error', what: 'is of mixed kinds of glycol', seen: 'is of mixed kinds of glycol',
-            because: 'Mixed kinds read wrongly on every instrument, and their inhibitors may drop out.', remedy: 'flush the system and fill it with one kind',
+            because: 'Mixed kinds read wrongly on every instrument, and their inhibitors may drop out.', remedy: { flush: 'flush the system', share: bandOf(record, coolant).target },
         }];
     }
-    const inhibitor = wordOf(coolant, 'inhibitor');
-    const term = inhibitor === undefined ? undefined : termYears[inhibitor];
-    const age = yearsSinceChange(record, coolant);
-    if (term === undefined || age === undefined || age <= term) {
+    const changed = valueOf(coolant, 'changed')?.figure;
+    const today = surveyedOn(record);
+    const term = termOf(coolant);
+    if (!changed || !today || !term || !isOlderThanMonths(changed, Math.round(term.years * 12), today)) {
         return [];
     }
     return [{
-        fact: coolant.facts.get('changed'), severity: 'error', what: `was last changed in ${coolant.facts.get('changed')?.written ?? ''}, more than ${term} years before the survey, the usual term of ${inhibitor ?? ''} inhibitors`,
-        seen: `was last changed {${coolant.id}.changed}, past the usual term of ${term} years for ${inhibitor ?? ''} inhibitors`, because: 'Inhibitors are used up with time, and the engine then rusts from inside.',
-        remedy: 'renew it', figures: { age: { value: age, unit: 'year' }, term: { value: term, unit: 'year' } },
+        fact: coolant.facts.get('changed'), severity: 'error', what: `was last changed in ${changed.written}, more than ${term.text} before the survey`,
+        seen: `was last changed {${coolant.id}.changed}, past ${term.seen}`, because: 'Inhibitors are used up with time, and the engine then rusts from inside.',
+        remedy: 'renew', figures: { age: { value: yearsBetween(changed, today), unit: 'year' }, term: { value: term.years, unit: 'year' } },
     }];
+}
+
+interface Term {
+    readonly years: number;
+    readonly text: string;
+    readonly seen: string;
+}
+
+/** The maker's term, else the usual one of its inhibitors. */
+function termOf(coolant: Component<'coolant'>): Term | undefined {
+    const makers = valueOf(coolant, 'makers-term');
+    const inhibitor = wordOf(coolant, 'inhibitor');
+    const years = inhibitor === undefined ? undefined : termYears[inhibitor];
+    return makers ? { years: makers.si / (365.25 * 86_400), text: `the ${makers.figure.written} that its maker lets it stay`, seen: `the {${coolant.id}.makers-term} that its maker lets it stay` }
+        : years === undefined ? undefined : { years, text: `the ${years} years usual for ${inhibitor ?? ''} inhibitors`, seen: `the usual term of ${years} years for ${inhibitor ?? ''} inhibitors` };
 }
 
 export function yearsSinceChange(record: SurveyRecord, coolant: Component<'coolant'>): number | undefined {

@@ -5,6 +5,7 @@ import { both } from '../fit/wording.js';
 import {
     ageFaults, coldestExpected, freezingPointsK, frostFaults, frostMarginK, quantityOf, shareFaults, temperatureBoth, voidReading, yearsSinceChange, type Fault,
 } from './coolant-faults.js';
+import { mixFigures, mixText, remedyText } from './coolant-mix.js';
 
 export const coolantOutOfRange = defineCheck({
     id: 'coolant-out-of-range',
@@ -14,19 +15,24 @@ export const coolantOutOfRange = defineCheck({
     why: 'A thin mix rusts and freezes, a thick one cools badly and, past about 68 %, freezes sooner again.',
     needs: [
         'coolant: glycol (share by volume) or freeze-point', 'glycol-kind, instrument', 'maker-low and maker-high, where the maker names a band',
-        'vessel or survey: coldest-expected', 'inhibitor, changed and the date she was attended', 'volume and added, for the volume to exchange',
+        'vessel or survey: coldest-expected', 'inhibitor or makers-term, changed and the date she was attended', 'volume, short-by and added, for what to drain and fill', 'cap-pressure, for boiling under the cap',
     ],
-    computes: 'A fault where the share of glycol is under 30 % or over 60 % (or outside the maker’s band), advice from 30 to 40 %; where the freezing point, recorded or computed from share and kind, is above the coldest temperature expected less 5 K; where a hydrometer has read propylene glycol. To exchange: V × (target − now) ÷ (added − now).',
+    computes: 'A fault where the share of glycol is under 30 % or over 60 % (or outside the maker’s band), advice from 30 to 40 %; over about 80 % flushing is recommended, for silicates drop out as gel. A fault where the freezing point, recorded or computed from share and kind, is above the coldest temperature expected less 5 K; where a hydrometer has read propylene glycol; where kinds are mixed or the coolant is past its term. Freezing and boiling points of the mix are computed. To exchange: V × (target − now) ÷ (added − now); to top up: V × target − now × (V − short), in glycol.',
     sources: [
-        { text: '40 to 60 %, never under 30 nor over 60', provenance: 'published' },
-        { text: 'freezing points of ethylene and propylene glycol in water, volume share', provenance: 'computed' },
-        { text: '5 K under the coldest expected', provenance: 'chosen' },
+        { text: '40 to 60 %, never under 30 nor over 60 for fear of gel', provenance: 'published' },
+        { text: 'freezing points of ethylene and propylene glycol in water, volume share, to 60 %', provenance: 'computed' },
+        { text: 'freezing points of ethylene glycol past 60 %', provenance: 'published' },
+        { text: 'boiling points', provenance: 'memory' },
+        { text: 'flushing over 80 %; 5 K under the coldest expected', provenance: 'chosen' },
         { text: 'terms: 2 years plain, 5 years organic', provenance: 'practice' },
     ],
+    yardsticks: ['glycol-least', 'glycol-working', 'glycol-most'],
     limits: [
-        'Freezing points agree between sources to 2 or 3 K.',
+        'Freezing points agree between sources to 2 or 3 K, boiling points to 2 K.',
+        'Freezing points of propylene glycol are tabulated to 60 %; past that they are only known to be lower, and it is said.',
         'Where the kind of glycol is not recorded, frost is judged only if both kinds give the same answer.',
         'Without the coldest temperature expected, a freezing point is not judged.',
+        'Whether gel has formed is not known to it: it recommends to look. Coolant with organic inhibitors holds no silicates.',
     ],
     examples: [{
         name: 'weak mix',
@@ -45,6 +51,20 @@ coolant C1 { glycol: 75 %  glycol-kind: ethylene  instrument: refractometer }
 `,
         fixed: `vessel "Marram" { coldest-expected: -10 C }
 coolant C1 { glycol: 50 %  glycol-kind: ethylene  instrument: refractometer }
+`,
+    }, {
+        name: 'so strong that silicates drop out',
+        bad: `vessel "Marram" { coldest-expected: -10 C }
+coolant C1 { glycol: 88 %  glycol-kind: ethylene  inhibitor: hybrid  volume: 12 L }
+`,
+        fixed: `vessel "Marram" { coldest-expected: -10 C }
+coolant C1 { glycol: 50 %  glycol-kind: ethylene  inhibitor: hybrid  volume: 12 L }
+`,
+    }, {
+        name: 'weak, and short of full',
+        bad: `coolant C1 { glycol: 28 %  glycol-kind: propylene  volume: 12 L  short-by: 4 L }
+`,
+        fixed: `coolant C1 { glycol: 48 %  glycol-kind: propylene  volume: 12 L  short-by: 0 L }
 `,
     }, {
         name: 'not proof against the frost expected',
@@ -74,15 +94,18 @@ coolant C1 { glycol: 42 %  glycol-kind: ethylene  freeze-point: -16 F }
     silent: [
         { name: 'half and half', text: 'vessel "Marram" { coldest-expected: -20 C }\ncoolant C1 { glycol: 50 %  glycol-kind: ethylene }\n' },
         { name: '35 %, within the band of its maker', text: 'vessel "Marram" { coldest-expected: 0 C }\ncoolant C1 { glycol: 35 %  glycol-kind: ethylene  maker-low: 33 %  maker-high: 50 % }\n' },
+        { name: 'firm that allows 25 to 70 %', text: 'yardsticks { glycol-least: 20 %  glycol-working: 25 %  glycol-most: 70 % }\ncoolant C1 { glycol: 65 %  glycol-kind: ethylene }\ncoolant C2 { glycol: 26 %  glycol-kind: ethylene }\n' },
+        { name: 'six years old, and its maker lets it stay ten', text: 'survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }\ncoolant C1 { glycol: 50 %  inhibitor: organic  changed: 2020-05  makers-term: 10 years }\n' },
         { name: 'kind not recorded, and it would not matter', text: 'vessel "Marram" { coldest-expected: -10 C }\ncoolant C1 { glycol: 50 % }\n' },
         { name: 'nothing measured', text: 'coolant C1 { glycol-kind: ethylene }\n' },
     ],
     run(record, raise) {
         for (const coolant of ofKind(record, 'coolant')) {
             // Where the instrument cannot have read the mix, nothing else is read from its figures.
-            const faults = [...(voidReading(coolant) ?? [...frostFaults(record, coolant), ...shareFaults(coolant)]), ...ageFaults(record, coolant)];
+            const unread = voidReading(coolant);
+            const faults = [...(unread ?? [...frostFaults(record, coolant), ...shareFaults(record, coolant)]), ...ageFaults(record, coolant)];
             if (faults.length > 0) {
-                raise(problem(coolant, faults));
+                raise(problem(coolant, faults, unread !== undefined));
             } else {
                 const question = ask(record, coolant);
                 if (question) {
@@ -93,23 +116,24 @@ coolant C1 { glycol: 42 %  glycol-kind: ethylene  freeze-point: -16 F }
     },
 });
 
-function problem(coolant: Component, faults: readonly Fault[]): Raised {
+function problem(coolant: Component, faults: readonly Fault[], isVoid: boolean): Raised {
     const isFrost = faults.some(fault => fault.isFrost);
     const severity = faults.some(fault => fault.severity === 'error') ? 'error' : 'warning';
-    const remedies = [...new Set(faults.map(fault => fault.remedy))];
-    const remedy = remedies.includes('renew it') ? 'renew it' : remedies.join('; ');
+    const remedy = remedyText(coolant, faults);
     const because = [...new Set(faults.map(fault => fault.because))];
+    // Frost tells the freezing point already; a reading that is void tells nothing.
+    const mix = isVoid ? '' : mixText(coolant, !isFrost && !coolant.facts.has('freeze-point'));
     return {
         components: [coolant],
         at: faults[0]?.fact?.span ?? coolant.idSpan,
         severity,
-        message: `${nameOf(coolant)} ${faults.map(fault => fault.what).join('; it ')}. ${because[0] ?? ''} ${sentence(remedy)}`,
-        figures: Object.assign({}, ...faults.map(fault => fault.figures ?? {})) as Record<string, ProblemFigure>,
+        message: `${nameOf(coolant)} ${faults.map(fault => fault.what).join('; it ')}.${mix} ${because[0] ?? ''} ${sentence(remedy)}`,
+        figures: Object.assign({}, isVoid ? {} : mixFigures(coolant), ...faults.map(fault => fault.figures ?? {})) as Record<string, ProblemFigure>, // Each is such a record.
         corrections: faults.flatMap(fault => fault.corrections ?? []),
         draft: {
             title: isFrost ? `Coolant ${coolant.id} is not proof against the frost expected` : `Coolant ${coolant.id} is out of range`,
             ...(isFrost ? { urgency: 'within-days' as const, days: 30 } : { urgency: 'in-upkeep' as const }),
-            seen: `Coolant ${coolant.id} ${faults.map(fault => fault.seen).join('; it ')}.`,
+            seen: `Coolant ${coolant.id} ${faults.map(fault => fault.seen).join('; it ')}.${mix}`,
             because: because.join(' '),
             recommend: `For coolant ${coolant.id}: ${remedy}.`,
         },

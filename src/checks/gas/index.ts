@@ -1,3 +1,5 @@
 import type { Check } from '../contract.js';
+import { gasLockerVent } from './gas-locker-vent.js';
+import { gasPressureFalls } from './gas-pressure-falls.js';
 
-export const gasChecks: readonly Check[] = [];
+export const gasChecks: readonly Check[] = [gasPressureFalls, gasLockerVent];

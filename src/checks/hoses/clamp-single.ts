@@ -1,6 +1,6 @@
 /** One clamp, or none, where a second hold is wanted. */
 import { spigotLengthNeededM } from '../../trade/spigot-length.js';
-import { nameOf, siOf, wordOf, type SurveyRecord } from '../../record/model.js';
+import { nameOf, siOf, wordOf, yardstickWord, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { hoseJoints, type HoseJoint } from '../fit/hose-ends.js';
 import { floodCritical } from '../lies.js';
@@ -25,6 +25,7 @@ export const clampSingle = defineCheck({
         { text: 'two clamps with bands of at least 1/2 in on a fuel fill', standard: 'ABYC H-24', provenance: 'secondary' },
         { text: 'a second clamp below the waterline; practice differs', provenance: 'practice' },
     ],
+    yardsticks: ['second-clamp-below-waterline'],
     limits: [
         'Where the length of the tail is not recorded, the advice is given: only the tail can tell whether a second clamp has room.',
         'Swaged ends are not clamps and are left alone.',
@@ -65,6 +66,7 @@ run R1 "Exhaust" { service: exhaust }: TH1 -> { clamps: 2 } H1
         { name: 'the same hose above the waterline', text: 'through-hull TH1 { above-waterline: 10 in }\nvalve SV1\nhose H1 { clamps: 1 }\nrun R1 { service: sink-drain }: TH1 -> SV1 -> H1\n' },
         { name: 'clamps not recorded', text: 'through-hull TH1 { below-waterline: 10 in }\nvalve SV1\nhose H1\nrun R1 { service: sink-drain }: TH1 -> SV1 -> H1\n' },
         { name: 'one clamp on a diesel fill', text: 'vessel "Marram" { fuel: diesel }\nfuel-tank T1\nhose H1 { clamps: 1  class: fuel-a2 }\nrun R1 { service: fuel-fill }: T1 -> H1\n' },
+        { name: 'a firm that asks for one below the waterline', text: 'yardsticks { second-clamp-below-waterline: ignore }\nthrough-hull TH1 { below-waterline: 10 in }\nvalve SV1 { spigot: 38 mm  tail-length: 45 mm }\nhose H1 { bore: 38 mm  clamps: 1 }\nrun R1 { service: sink-drain }: TH1 -> SV1 -> H1\n' },
         { name: 'swaged end', text: 'through-hull TH1 { below-waterline: 10 in }\nhose H1 { clamps: 1  clamp-type: swaged }\nrun R1 { service: sink-drain }: TH1 -> H1\n' },
     ],
     run(record, raise) {
@@ -108,6 +110,9 @@ function judge(record: SurveyRecord, at: HoseJoint, count: ClampFact, clamps: nu
     }
     switch (heightOf(record, joint.run)) {
         case 'below': {
+            if (yardstickWord(record, 'second-clamp-below-waterline') === 'ignore' && clamps > 0) {
+                return undefined;
+            }
             const tail = tailLengthFact(joint, at.other);
             const length = tail?.fact.values[0];
             const bandM = siOf(joint, 'clamp-band') ?? siOf(at.hose, 'clamp-band') ?? narrowestBandM;

@@ -1,14 +1,12 @@
 /** A hose past its years, or one that shows its age. */
-import { flagOf, nameOf, ofKind, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord, runsThrough } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, runsThrough, valueOf, wordOf, yardstick, type Component, type DateFigure, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { floodCritical } from '../lies.js';
 import { surveyedOn, yearsBetween } from './age.js';
 import { isFuelHose, serviceOf } from './service.js';
 import { isBelowWaterline } from './waterline.js';
 
-/** Years after which renewal is advised (practice; makers name 5 to 10). */
-const yearsAdvised = 10;
-const yearsAdvisedExhaust = 8;
+const yearS = 365.2425 * 86_400;
 
 /** What the condition of a hose shows, in a sentence. */
 const worn: Readonly<Record<string, string>> = { perished: 'perished', cracked: 'cracked', soft: 'soft', swollen: 'swollen' };
@@ -20,8 +18,9 @@ export const hoseOld = defineCheck({
     title: 'Hose is old, or shows its age',
     why: 'Hose ages from the inside; by the time it shows, little is left to hold.',
     needs: ['hose: condition, cracked-to-cord', 'hose: made, and the date she was attended', 'run: service, for exhaust hose'],
-    computes: 'A fault where the condition is perished, cracked or swollen, or cracks reach the cord. Advice where it is soft, and where the years from made to the attendance exceed 10 (8 on exhaust).',
+    computes: 'A fault where the condition is perished, cracked or swollen, or cracks reach the cord. Advice where it is soft, and where the years from made to the attendance exceed the yardstick hose-life (exhaust-hose-life on exhaust).',
     sources: [{ text: '10 years, 8 on exhaust; makers name 5 to 10', provenance: 'practice' }],
+    yardsticks: ['hose-life', 'exhaust-hose-life'],
     limits: ['Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
     examples: [{
         name: 'perished hose',
@@ -63,10 +62,10 @@ run R1: SV1 -> H1
             const shows = flagOf(hose, 'cracked-to-cord') ? 'cracked to its cord' : condition === undefined ? undefined : worn[condition];
             const made = valueOf(hose, 'made')?.figure;
             const years = made && today ? yearsBetween(made, today) : undefined;
-            const limit = runsThrough(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? yearsAdvisedExhaust : yearsAdvised;
+            const limit = yardstick(record, runsThrough(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? 'exhaust-hose-life' : 'hose-life');
             if (shows !== undefined) {
                 raise(shownAge(record, hose, shows, made, years));
-            } else if (made && years !== undefined && years > limit) {
+            } else if (made && years !== undefined && years > limit.si / yearS + 1e-6) {
                 raise(oldByDate(hose, made, years, limit));
             } else if (made && !today) {
                 raise({
@@ -104,18 +103,18 @@ function shownAge(record: SurveyRecord, hose: Component, shows: string, made: Da
     };
 }
 
-function oldByDate(hose: Component, made: DateFigure, years: number, limit: number): Raised {
+function oldByDate(hose: Component, made: DateFigure, years: number, limit: Yardstick): Raised {
     return {
         components: [hose],
         at: hose.facts.get('made')?.span ?? hose.idSpan,
         severity: 'warning',
-        message: `${nameOf(hose)} was made in ${made.written}, more than ${Math.floor(years)} years before the survey; renewal after ${limit} years is usual practice. Hose ages from the inside; plan its renewal.`,
-        figures: { age: { value: years, unit: 'year' }, limit: { value: limit, unit: 'year' } },
+        message: `${nameOf(hose)} was made in ${made.written}, more than ${Math.floor(years)} years before the survey; ${limit.whose} is ${limit.written}. Hose ages from the inside; plan its renewal.`,
+        figures: { age: { value: years, unit: 'year' }, limit: { value: Math.round(limit.si / yearS * 100) / 100, unit: 'year' } },
         draft: {
             title: `Hose ${hose.id} is old`,
             urgency: 'in-upkeep',
             seen: `Hose ${hose.id} was made {${hose.id}.made}, more than ${Math.floor(years)} years before the survey; no fault was seen in it.`,
-            because: `Hose ages from the inside; renewal after about ${limit} years is usual practice.`,
+            because: `Hose ages from the inside; ${limit.whose} for renewal is ${limit.written}.`,
             recommend: `Renew hose ${hose.id} with hose marked for its service.`,
         },
     };

@@ -12,14 +12,14 @@ export const hoseWrongForService = defineCheck({
     title: 'Hose is not made for its service',
     why: 'Hose that is not made for its service softens, kinks, collapses or burns.',
     needs: ['hose: class, reinforcement', 'run: service', 'below-waterline of the opening the run begins at'],
-    computes: 'A fault where a hose of no reinforcement, or of clear or ribbed PVC, lies below the waterline; where a hose in a wet exhaust, on fuel or on gas is not of a class for it. Advice where a hose in the suction of a raw-water pump has no wire.',
+    computes: 'A fault where a hose of no reinforcement, or of clear or ribbed PVC, lies below the waterline; where a hose in a wet exhaust, on fuel or on gas is of a class for something else. Advice where a hose in the suction of a raw-water pump has no wire.',
     sources: [
         { text: 'hose below the waterline', standard: 'ABYC H-27', provenance: 'memory' },
         { text: 'exhaust hose', standard: 'ABYC P-1', provenance: 'memory' },
         { text: 'fuel hose', standard: 'ABYC H-24', provenance: 'memory' },
     ],
     limits: [
-        'Within the fuel classes (A1, A2, B1, B2) it does not judge which the place demands.',
+        'Fuel hose whose class is not recorded, that bears no mark, or that is of a fuel class its place does not allow is left to fuel-hose-class.',
         'Water hose on a toilet discharge lets smell through and is not judged.',
         'Suction is known only in a run of service raw-water-cooling that leads from the hull to a pump or an engine.',
     ],
@@ -98,6 +98,9 @@ function judge(record: SurveyRecord, hose: Component<'hose'>, run: Run): Raised 
     const service = serviceOf(run, hose);
     const rule = service === undefined ? undefined : classFor[service];
     if (service !== undefined && rule) {
+        if (service.startsWith('fuel-') && (cls === undefined || cls === 'unmarked')) {
+            return undefined;
+        }
         if (cls === undefined) {
             return {
                 components: [hose], at: hose.idSpan, severity: 'hint',

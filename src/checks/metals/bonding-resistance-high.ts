@@ -1,6 +1,6 @@
 /** A bonding lead that does not carry: the anode cannot reach the fitting. */
-import { flagOf, nameOf, ofKind, siOf } from '../../record/model.js';
-import { defineCheck } from '../contract.js';
+import { flagOf, nameOf, ofKind, rowsOf, siOf, type Component } from '../../record/model.js';
+import { defineCheck, type Raised } from '../contract.js';
 
 const limitOhm = 1;
 
@@ -10,7 +10,7 @@ export const bondingResistanceHigh = defineCheck({
     severity: 'error',
     title: 'Bonding resistance is high',
     why: 'The anode cannot reach that fitting.',
-    needs: ['bonding: resistance, broken, isolated'],
+    needs: ['bonding: resistance, broken, isolated', 'or a table that measures bonding'],
     computes: 'A fault over 1 ohm, or where a lead is broken, unless the fitting is isolated on purpose.',
     sources: [{ text: '1 ohm', standard: 'ABYC E-2', provenance: 'memory' }],
     limits: ['Leads of the meter are taken to be zeroed.'],
@@ -22,6 +22,7 @@ export const bondingResistanceHigh = defineCheck({
     }],
     silent: [
         { name: 'low', text: 'bonding B1 { resistance: 0.4 ohm }\n' },
+        { name: 'a row of a table, low', text: 'reading M1 "Bonding" {\n    measures: bonding\n    row "Rudder": 0.4 ohm\n}\n' },
         { name: 'exactly one ohm', text: 'bonding B1 { resistance: 1 ohm }\n' },
     ],
     run(record, raise) {
@@ -45,5 +46,28 @@ export const bondingResistanceHigh = defineCheck({
                 },
             });
         }
+        for (const { reading, row } of rowsOf(record, 'bonding')) {
+            const ohm = siOf(row, 'resistance');
+            const part = row.facts.get('part')?.values[0];
+            const component = part?.type === 'component' ? record.components.get(part.id) : undefined;
+            // A part that is isolated on purpose is recorded so at its own bonding.
+            if (ohm !== undefined && ohm > limitOhm + 1e-9 && !(component && flagOf(component, 'isolated') === true)) {
+                raise(ofRow(component ?? reading.on[0], row.label, ohm, row.facts.get('resistance')?.span ?? row.span));
+            }
+        }
     },
 });
+
+function ofRow(component: Component | undefined, label: string, ohm: number, at: Raised['at']): Raised {
+    const figure = `${Math.round(ohm * 100) / 100} ohm`;
+    return {
+        components: component ? [component] : [], at,
+        message: `${label} measures ${figure} to the bus, over ${limitOhm} ohm: the anode cannot reach the fitting. Clean or renew the lead and its terminals.`,
+        figures: { resistance: { value: ohm, unit: 'ohm' }, limit: { value: limitOhm, unit: 'ohm' } },
+        draft: {
+            title: `${label}: bonding does not carry`, urgency: 'in-upkeep', seen: `${label} measured ${figure} to the bus.`,
+            because: 'The anode cannot protect a fitting it is not joined to.',
+            recommend: 'Clean or renew the lead and its terminals, and measure again.', cites: [['ABYC E-2']],
+        },
+    };
+}

@@ -1,5 +1,5 @@
 /** An opening out of use below the waterline that is left open, plugged in its hose, or only shut at its valve. */
-import { nameOf, wordOf, type SurveyRecord } from '../../record/model.js';
+import { nameOf, wordOf, yardstickWord, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
 import { admits, depthM, depthText, inflowInProse, inflowOf, isOutOfUse, openStateOf, pathsFrom, plumbedOpenings, type OpenState, type Path } from './paths.js';
@@ -17,8 +17,9 @@ export const abandonedOpeningNotClosed = defineCheck({
     needs: ['hull opening: below-waterline', 'its run and how the run ends', 'in-use and closure where it is out of use'],
     computes: 'A fault where an opening below the waterline has a run that ends open, is closed by a plug in its hose, or is out of use and its closure is open or the shut valve alone. Advice where a cap stands on a valve recorded as open. What it would admit: Q = C A √(2 g h), C 0.6, with the narrowest bore of the run.',
     sources: [{ text: 'openings out of use are removed and made good, or capped meanwhile', provenance: 'practice' }, { text: 'inflow through a sharp-edged opening', provenance: 'computed' }],
+    yardsticks: ['flow-coefficient', 'shut-valve-on-unused'],
     limits: [
-        'A threaded cap or a blank counts as closed and stays in the register of openings; the check does not say how long a cap may serve.',
+        'A threaded cap or a blank counts as closed and stays in the register of openings, unless the firm counts a shut valve as never closing (yardstick shut-valve-on-unused); the check does not say how long a cap may serve.',
         'An opening not recorded as out of use is judged only where its run ends open or a plug is recorded.',
         'A cockpit or deck drain that ends open is taken to end outside the living space, unless it is out of use.',
         'A run is read from the hull inward: one written the other way round, or branching at a tee, is not followed.',
@@ -56,6 +57,7 @@ run R1: TH1 -> SC1
         { name: 'above the waterline', text: 'through-hull TH1 { size: 1 in  above-waterline: 12 in }\nhose H1 { bore: 25 mm }\nrun R1: TH1 -> H1 -> open\n' },
         { name: 'blank in the run', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in  in-use: no }\nseacock SC1 { pattern: flanged-seacock }\nblank B1\nrun R1: TH1 -> SC1 -> B1\n' },
         { name: 'capped, its valve shut', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in  in-use: no  closure: capped }\nseacock SC1 { pattern: flanged-seacock  position: shut }\nrun R1: TH1 -> SC1 -> capped\n' },
+        { name: 'a firm that counts a shut valve as closed', text: 'yardsticks { shut-valve-on-unused: closed }\nthrough-hull TH1 { bore: 38 mm  below-waterline: 300 mm  in-use: no  closure: valve-shut }\nseacock SC1 { pattern: flanged-seacock }\nrun R1: TH1 -> SC1\n' },
         { name: 'cockpit drain in use', text: 'through-hull TH1 { size: 1 in  below-waterline: 4 in }\nseacock SC1 { pattern: flanged-seacock }\nhose H1 { bore: 25 mm }\nrun R1 { service: cockpit-drain }: TH1 -> SC1 -> H1 -> open\n' },
         { name: 'in use', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in }\nseacock SC1 { pattern: flanged-seacock }\nsink S1\nrun R1: TH1 -> SC1 -> S1\n' },
     ],
@@ -75,11 +77,15 @@ function judge(record: SurveyRecord, path: Path): Raised | undefined {
     const { opening } = path;
     const state = openStateOf(path);
     if (depthM(opening) !== undefined) {
+        const shutValve = yardstickWord(record, 'shut-valve-on-unused');
+        if (state === 'valve-shut' && shutValve === 'closed') {
+            return undefined;
+        }
         if (state) {
             return problem(record, path, state);
         }
         if (path.isClosed) {
-            return path.isCapped ? capAlone(record, path) : undefined;
+            return path.isCapped ? capAlone(record, path, shutValve === 'never-closed') : undefined;
         }
         return missing(path);
     }
@@ -99,23 +105,24 @@ function missing(path: Path): Raised | undefined {
 }
 
 /** A cap on an open valve is all that keeps the sea out: advice. */
-function capAlone(record: SurveyRecord, path: Path): Raised | undefined {
+function capAlone(record: SurveyRecord, path: Path, evenIfShut: boolean): Raised | undefined {
     const { opening, valve } = path;
-    if (!valve || wordOf(valve, 'position') !== 'open') {
+    const isOpen = valve !== undefined && wordOf(valve, 'position') === 'open';
+    if (!valve || !isOpen && !evenIfShut) {
         return undefined;
     }
     const inflow = inflowOf(record, path);
     return {
         components: [opening, valve], severity: 'warning', at: valve.facts.get('position')?.span ?? valve.idSpan,
-        message: `${nameOf(opening)}, ${depthText(opening)}, is capped, and its valve ${valve.id} stands open: the cap alone keeps the sea out.${admits(record, path, 'Without it, the opening')} Shut the valve and keep it shut; remove the fitting and make good the hull in time.`,
+        message: `${nameOf(opening)}, ${depthText(opening)}, is capped, and its valve ${valve.id} ${isOpen ? 'stands open: the cap alone keeps' : 'is shut: valve and cap alone keep'} the sea out.${admits(record, path, 'Without it, the opening')} ${isOpen ? 'Shut the valve and keep it shut; remove' : 'Remove'} the fitting and make good the hull in time.`,
         figures: inflow?.figures ?? {},
         related: [{ message: `${opening.id} is recorded here`, span: opening.idSpan }],
-        corrections: [{ kind: 'set-fact', title: `Record ${valve.id} as shut`, component: valve, property: 'position', value: 'shut' }],
+        corrections: !isOpen ? [] : [{ kind: 'set-fact', title: `Record ${valve.id} as shut`, component: valve, property: 'position', value: 'shut' }],
         draft: {
             title: `A cap alone closes ${opening.title ?? opening.id}`, urgency: 'in-upkeep',
-            seen: `${opening.title ?? 'The opening'} (${opening.id}), {${opening.id}.below-waterline} below the waterline, is capped; its valve ${valve.id} stands {${valve.id}.position}.`,
-            because: `The cap is all that keeps the sea out.${inflow ? ` Without it the opening would admit ${inflowInProse(record, path, inflow)}.` : ''}`,
-            recommend: 'Shut the valve and keep it shut. At the next haul-out remove the fitting and make good the hull to its full thickness.',
+            seen: `${opening.title ?? 'The opening'} (${opening.id}), {${opening.id}.below-waterline} below the waterline, is capped; its valve ${valve.id} ${valve.facts.has('position') ? `stands {${valve.id}.position}` : 'is shut'}.`,
+            because: `${isOpen ? 'The cap is all that keeps the sea out.' : 'Valve and cap are all that keep the sea out, and nobody watches what nobody uses.'}${inflow ? ` Without it the opening would admit ${inflowInProse(record, path, inflow)}.` : ''}`,
+            recommend: `${isOpen ? 'Shut the valve and keep it shut. ' : ''}At the next haul-out remove the fitting and make good the hull to its full thickness.`,
             cites: [['Good practice']],
         },
     };

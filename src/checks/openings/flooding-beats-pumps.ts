@@ -1,6 +1,7 @@
 /** The largest hose below the waterline admits more than the pumps move, and nothing tells of it. */
-import { isKind, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { isKind, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { timeToFillS } from '../../trade/orifice-inflow.js';
+import { shareText } from '../bilge/pump-flow.js';
 import { computedBoth, listed } from '../fit/wording.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { depthM, inflowInProse, inflowOf, pathsFrom, plumbedOpenings, powerPumps, pumpsAboard, weaknessOf, type Inflow, type Path, type Pumps } from './paths.js';
@@ -12,14 +13,15 @@ export const floodingBeatsPumps = defineCheck({
     title: 'The largest hose admits more than the pumps move',
     why: 'It tells how long there is: without an alarm nobody knows before the sole is afloat.',
     needs: ['hull openings: below-waterline, size or bore, their runs', 'bilge pumps: rated-flow or real-flow, works', 'bilge alarm: works', 'vessel: floodable-volume, for the time to the cabin sole'],
-    computes: 'Q = C (π/4) d² √(2 g h), C 0.6, for the narrowest bore of each run that holds a hose or ends open; the largest Q against the sum of the power pumps (real flow, else half the rating). A fault where Q is greater and no high-water alarm works. Minutes = volume ÷ (Q − pumps).',
+    computes: 'Q = C (π/4) d² √(2 g h), C usually 0.6, for the narrowest bore of each run that holds a hose or ends open; the largest Q against the sum of the power pumps (real flow, else as estimated at its lift from makers-head, else a share of the rating, usually half). A fault where Q is greater and no high-water alarm works. Minutes = volume ÷ (Q − pumps).',
     sources: [
         { text: 'inflow through a sharp-edged opening; tables in circulation use a coefficient of 1', provenance: 'computed' },
         { text: 'a pump moves about half the figure on its box', provenance: 'published' },
     ],
+    yardsticks: ['flow-coefficient', 'pump-share'],
     limits: [
         'One hose at a time, and no water yet inside. The narrowest bore of the whole run is taken: a hose that parts at the valve may admit more.',
-        'Half the rating is a rule of thumb: record real-flow from the maker’s curve at this lift.',
+        'A share of the rating is a rule of thumb: record real-flow from the maker’s curve at this lift.',
         'A pump counts unless it is recorded as not working, or its float switch is.',
         'Without a recorded power pump nothing is compared. Hand pumps are left out: they need a hand.',
         'No alarm recorded is taken as no alarm.',
@@ -78,12 +80,13 @@ bilge-alarm BA1 { works: yes }
     },
 });
 
-interface Worst {
+export interface Worst {
     readonly path: Path;
     readonly inflow: Inflow;
 }
 
-function worstPath(record: SurveyRecord): Worst | undefined {
+/** The way in that would admit most if its hose failed or it stands open. */
+export function worstPath(record: SurveyRecord): Worst | undefined {
     let worst: Worst | undefined;
     for (const opening of plumbedOpenings(record)) {
         for (const path of depthM(opening) === undefined ? [] : pathsFrom(record, opening)) {
@@ -102,7 +105,7 @@ function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, al
     const volumeM3 = record.vessel ? siOf(record.vessel, 'floodable-volume') : undefined;
     const seconds = volumeM3 === undefined ? undefined : timeToFillS(volumeM3, inflow.flowM3s, pumps.flowM3s);
     const time = seconds === undefined ? '' : ` The water reaches the cabin sole in about ${Math.max(1, Math.round(seconds / 60))} minutes.`;
-    const moved = pumpsText(pumps);
+    const moved = pumpsText(pumps, yardstick(record, 'pump-share'));
     const alarmText = alarm ? `the high-water alarm ${alarm.id} does not work` : 'no high-water alarm is recorded';
     const weakness = weaknessOf(path);
     const hose = path.run?.components.find(c => isKind(record, c, 'hose'));
@@ -127,12 +130,12 @@ function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, al
     };
 }
 
-function pumpsText({ flowM3s, isDerated, idle, unstarted }: Pumps): string {
+function pumpsText({ flowM3s, isDerated, idle, unstarted }: Pumps, share: Yardstick): string {
     const failing = [
         ...(idle.length > 0 ? [`${listed(idle.map(pump => pump.id))} not working`] : []),
         ...(unstarted.length > 0 ? [`${listed(unstarted.map(pump => pump.id))} not started by its float switch`] : []),
     ];
     const counted = flowM3s === 0 ? 'no power pump starts and runs by itself'
-        : `the power pumps move about ${computedBoth(flowM3s, 'flow')}${isDerated ? ', taken as half their rating by rule of thumb' : ''}`;
+        : `the power pumps move about ${computedBoth(flowM3s, 'flow')}${isDerated ? `, taken by rule of thumb at ${shareText(share)}` : ''}`;
     return failing.length === 0 ? counted : `${counted} (${failing.join(', ')})`;
 }

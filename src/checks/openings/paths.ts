@@ -1,9 +1,9 @@
 /** The way water takes from an opening of the hull inward: what closes it, how narrow it is, where it ends. */
 import { computedBoth, both } from '../fit/wording.js';
-import { flagOf, isKind, ofKind, siOf, wordOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
+import { flagOf, isKind, ofKind, siOf, wordOf, yardstick, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { narrowestBoreM } from '../../record/computed.js';
 import { defaultDischargeCoefficient, inflowM3s } from '../../trade/orifice-inflow.js';
-import { usableFlowM3s } from '../../trade/pump.js';
+import { pumpFlow } from '../bilge/pump-flow.js';
 import type { ProblemFigure } from '../contract.js';
 
 export interface Path {
@@ -66,20 +66,24 @@ export function inflowOf(record: SurveyRecord, path: Path): Inflow | undefined {
     if (depth === undefined || boreM === undefined) {
         return undefined;
     }
-    const flowM3s = inflowM3s({ boreM, depthM: depth });
+    const { si: dischargeCoefficient, isFirms } = yardstick(record, 'flow-coefficient');
+    const flowM3s = inflowM3s({ boreM, depthM: depth, dischargeCoefficient });
     return {
         flowM3s, boreM, depthM: depth,
-        text: `about ${computedBoth(flowM3s, 'flow')} (narrowest bore ${computedBoth(boreM, 'length')}, sharp-edged, coefficient ${defaultDischargeCoefficient})`,
+        text: `about ${computedBoth(flowM3s, 'flow')} (narrowest bore ${computedBoth(boreM, 'length')}, sharp-edged, coefficient ${dischargeCoefficient}${isFirms ? ' as the firm takes it' : ''})`,
         figures: {
             inflow: { value: Math.round(flowM3s * 60_000 * 10) / 10, unit: 'L/min' }, bore: { value: Math.round(boreM * 1e5) / 100, unit: 'mm' },
-            depth: { value: Math.round(depth * 1e4) / 10, unit: 'mm' }, coefficient: { value: defaultDischargeCoefficient, unit: '' },
+            depth: { value: Math.round(depth * 1e4) / 10, unit: 'mm' }, coefficient: { value: dischargeCoefficient, unit: '' },
         },
     };
 }
 
-/** The inflow in drafted prose: a reference, so that it follows the facts; a figure where the opening feeds several runs. */
+/**
+ * The inflow in drafted prose: a reference, so that it follows the facts; a figure where the opening feeds several runs,
+ * or where the firm takes another coefficient than the computed fact does.
+ */
 export function inflowInProse(record: SurveyRecord, { opening }: Path, inflow: Inflow): string {
-    return runsThrough(record, opening).filter(run => run.components[0] === opening).length > 1 ? inflow.text : `about {${opening.id}.flooding-rate}`;
+    return yardstick(record, 'flow-coefficient').si !== defaultDischargeCoefficient || runsThrough(record, opening).filter(run => run.components[0] === opening).length > 1 ? inflow.text : `about {${opening.id}.flooding-rate}`;
 }
 
 /** " If its hose fails, the opening admits about 28.6 gpm …" or nothing. */
@@ -96,7 +100,7 @@ export function depthText(opening: Component): string {
 export interface Pumps {
     readonly pumps: readonly Component[];
     readonly flowM3s: number;
-    /** Whether any figure is half a rating, the rule of thumb. */
+    /** Whether any figure is a share of a rating, the rule of thumb. */
     readonly isDerated: boolean;
     /** Power pumps with neither rating nor real flow. */
     readonly unknown: readonly Component[];
@@ -106,7 +110,7 @@ export interface Pumps {
 }
 
 /**
- * What the power pumps aboard move: the real flow where recorded, else half the rating. A pump that does not work, or
+ * What the power pumps aboard move: the real flow where recorded, else as estimated at its lift, else a share of the rating. A pump that does not work, or
  * whose float switch does not, counts nothing.
  */
 export function pumpsAboard(record: SurveyRecord): Pumps {
@@ -120,13 +124,12 @@ export function pumpsAboard(record: SurveyRecord): Pumps {
     let isDerated = false;
     const unknown: Component[] = [];
     for (const pump of pumps) {
-        const real = siOf(pump, 'real-flow');
-        const rated = siOf(pump, 'rated-flow');
-        if (real === undefined && rated === undefined) {
-            unknown.push(pump);
+        const moved = pumpFlow(record, pump);
+        if (moved) {
+            flow += moved.flowM3s;
+            isDerated ||= moved.by === 'share';
         } else {
-            flow += (real ?? usableFlowM3s(rated ?? 0)) * (siOf(pump, 'quantity') ?? 1);
-            isDerated ||= real === undefined;
+            unknown.push(pump);
         }
     }
     return { pumps, flowM3s: flow, isDerated, unknown, idle, unstarted };

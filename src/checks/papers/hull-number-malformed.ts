@@ -1,7 +1,9 @@
 /** A hull identification number that none of the published forms explains. */
 import { bareHullNumber, decodeHullNumber } from '../../trade/hull-number.js';
 import { defineCheck, type Correction } from '../contract.js';
-import { hullNumberOf } from './hull-number-fact.js';
+import { surveyedOn } from '../hoses/age.js';
+import { hullNumberOf, rereading, type HullNumberFact } from './hull-number-fact.js';
+import { beforeCompletion } from './urgency.js';
 
 export const hullNumberMalformed = defineCheck({
     id: 'hull-number-malformed',
@@ -9,14 +11,15 @@ export const hullNumberMalformed = defineCheck({
     severity: 'error',
     title: 'Hull number is not of a published form',
     why: 'A number read wrongly, or altered, may belong to another boat.',
-    needs: ['vessel: hull-number', 'vessel: built, to leave older boats alone'],
-    computes: 'A country prefix, blanks and hyphens left out, 12 characters: 3 of the maker, 5 of the serial without I, O, Q, then month A to L and the year’s last digit with the model year; or, from 1972 to 1984, month and year in figures, or M, model year and month letter.',
+    needs: ['vessel: hull-number, or a hull-number with its text', 'vessel: built, to leave older boats alone'],
+    computes: 'A country prefix, blanks and hyphens left out, 12 characters: 3 of the maker, 5 of the serial without I, O, Q, then month A to L and the year’s last digit with the model year; or, from 1972 to 1984, month and year in figures, or M, model year and month letter. A present form that gives a year before 1984, or a model year more than two years after the survey, is none.',
     sources: [
         { text: 'form of the number', standard: '33 CFR 181', clause: '181.25', provenance: 'published' },
         { text: 'order of decoding and centuries', provenance: 'chosen' },
     ],
     limits: [
         'Boats built in 1972 or before, and numbers under another country’s prefix, follow other rules and are left alone.',
+        'Where the vessel records no number, the first one read on the hull is judged; others are compared with it by hull-number-vs-papers.',
         'A number of the right form may still be of another boat; only papers tell.',
     ],
     examples: [{
@@ -37,6 +40,7 @@ export const hullNumberMalformed = defineCheck({
         { name: 'model-year form', text: 'vessel "Marram" { hull-number: "ABC12345M82H" }\n' },
         { name: 'boat of 1970', text: 'vessel "Marram" { hull-number: "4711"  built: 1970 }\n' },
         { name: 'boat of 1970 with no number', text: 'vessel "Marram" { built: 1970 }\n' },
+        { name: 'read at a place on the hull', text: 'hull-number HN1 { mark: primary  text: "ABC12345H495" }\n' },
         { name: 'number of another country', text: 'vessel "Marram" { hull-number: "GBABC12345A090" }\n' },
     ],
     run(record, raise) {
@@ -44,19 +48,19 @@ export const hullNumberMalformed = defineCheck({
         if (!number || number.isUnderOtherRule) {
             return;
         }
-        const read = decodeHullNumber(number.written);
+        const read = decodeHullNumber(number.written, surveyedOn(record)?.year);
         if (read.ok) {
             return;
         }
         raise({
-            components: [],
+            components: number.component ? [number.component] : [],
             at: number.fact.span,
             message: `Hull number ${number.written} is not of a published form: ${read.detail}. A number read wrongly may be of another boat; read it again on the transom and photograph it.`,
-            corrections: readings(number.written),
+            corrections: readings(number),
             draft: {
                 title: 'Hull number is not of a published form',
-                urgency: 'before-completion',
-                seen: `The hull number reads {vessel.hull-number}: ${read.detail}.`,
+                ...beforeCompletion(record),
+                seen: `The hull number reads ${number.reference}: ${read.detail}.`,
                 because: 'A number that follows none of the published forms was read wrongly, or altered, or belongs to another rule.',
                 recommend: 'Read the number again on the transom and at its second place, photograph it, and ask the builder or the registrar where the readings differ.',
                 cites: [['33 CFR 181', '181.25']],
@@ -66,11 +70,12 @@ export const hullNumberMalformed = defineCheck({
 });
 
 /** Other readings of the same signs that are of a published form. */
-function readings(written: string): Correction[] {
+function readings(number: HullNumberFact): Correction[] {
+    const { written } = number;
     const corrections: Correction[] = [];
     const offer = (title: string, text: string) => {
         if (text !== written && decodeHullNumber(text).ok) {
-            corrections.push({ kind: 'set-vessel-fact', title: `${title}: ${text}`, property: 'hull-number', value: `"${text}"` });
+            corrections.push(rereading(number, `${title}: ${text}`, text));
         }
     };
     const signsOff = written.toUpperCase().replace(/[^A-Z0-9]/g, '');

@@ -4,6 +4,7 @@ import { siOf } from '../../record/model.js';
 import { defineCheck, type Correction } from '../contract.js';
 import { hullNumberOf } from './hull-number-fact.js';
 import { listed } from '../fit/wording.js';
+import { beforeCompletion } from './urgency.js';
 
 export const hullNumberYearDisagrees = defineCheck({
     id: 'hull-number-year-disagrees',
@@ -64,7 +65,7 @@ export const hullNumberYearDisagrees = defineCheck({
         const stated = [built === undefined ? '' : 'built in {vessel.built}', model === undefined ? '' : 'of model year {vessel.model-year}'].filter(s => s !== '');
         const says = `${read.builtYear} as year of building${read.modelYear === undefined ? '' : ` and ${read.modelYear} as model year`}`;
         raise({
-            components: [],
+            components: number.component ? [number.component] : [],
             at: number.fact.span,
             message: `Hull number ${number.written} disagrees with the years: ${listed(differences)}. A false year makes a false price; settle it from the papers.`,
             figures: { 'year built': { value: read.builtYear, unit: '' }, ...(read.modelYear === undefined ? {} : { 'model year': { value: read.modelYear, unit: '' } }) },
@@ -75,8 +76,8 @@ export const hullNumberYearDisagrees = defineCheck({
             corrections,
             draft: {
                 title: 'Hull number and stated years disagree',
-                urgency: 'before-completion',
-                seen: `The hull number {vessel.hull-number} gives ${says}${stated.length > 0 ? `; she is stated as ${listed(stated)}` : ''}.`,
+                ...beforeCompletion(record),
+                seen: `The hull number ${number.reference} gives ${says}${stated.length > 0 ? `; she is stated as ${listed(stated)}` : ''}.`,
                 because: 'One of them is wrong, and price and papers rest on the year.',
                 recommend: 'Read the number again on the transom and settle the year from the builder’s papers and the title.',
                 cites: [['33 CFR 181', '181.25']],

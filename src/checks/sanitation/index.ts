@@ -1,3 +1,5 @@
 import type { Check } from '../contract.js';
+import { sewageValveNotSecured } from './sewage-valve-not-secured.js';
+import { treatmentDeviceWrong } from './treatment-device-wrong.js';
 
-export const sanitationChecks: readonly Check[] = [];
+export const sanitationChecks: readonly Check[] = [sewageValveNotSecured, treatmentDeviceWrong];

@@ -1,9 +1,11 @@
 /** A stern bearing whose clearance has reached its limit, or nears it. */
 import { bearingLimitM } from '../../trade/stern-bearing.js';
-import { nameOf, ofKind, siOf, valueOf, type Component, type Quantity } from '../../record/model.js';
+import { nameOf, ofKind, siOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, lengthBoth } from '../fit/wording.js';
 import { lies } from '../lies.js';
+import { clearanceOf, clearanceSeen, type Clearance } from './clearance.js';
+import { measured } from './trial-runs.js';
 
 /** Share of the limit from which a bearing is watched (practice). */
 const watchShare = 2 / 3;
@@ -14,12 +16,13 @@ export const sternBearingWorn = defineCheck({
     severity: 'error',
     title: 'Stern bearing is worn',
     why: 'A slack bearing lets the shaft whip, and seal and strut suffer.',
-    needs: ['stern-bearing: clearance', 'shaft-diameter, or makers-limit'],
+    needs: ['stern-bearing: clearance, or a table of play with radial', 'shaft-diameter, or makers-limit'],
     computes: 'limit = the maker’s, else the smaller of 2 % of the shaft and 1/16 in (1.6 mm). A fault from the limit on; advice to watch from two thirds of it.',
     sources: [
         { text: '2 % of the shaft, at most 1/16 in; 1/32 to 1/8 in are quoted', provenance: 'practice' },
         { text: 'clearance of new bearings', standard: 'ABYC P-6', provenance: 'secondary' },
     ],
+    yardsticks: ['bearing-wear', 'bearing-wear-most'],
     limits: ['Where it is worn more on one side than the other is not known to it.', 'Makers’ limits differ; the limit used is printed.'],
     examples: [{
         name: 'clearance over the limit',
@@ -38,44 +41,72 @@ stern-bearing SB1 { clearance: 0.2 mm  shaft-diameter: 1-1/4 in }
     }],
     silent: [
         { name: 'within the limit of its maker', text: 'stern-bearing SB1 { clearance: 0.9 mm  shaft-diameter: 1-1/4 in  makers-limit: 2 mm }\n' },
+        { name: 'firm that allows 4 %', text: 'yardsticks { bearing-wear: 4 % }\nstern-bearing SB1 { clearance: 0.8 mm  shaft-diameter: 1-1/4 in }\n' },
         { name: 'clearance not measured', text: 'stern-bearing SB1 { shaft-diameter: 1-1/4 in }\n' },
     ],
     run(record, raise) {
         for (const bearing of ofKind(record, 'stern-bearing')) {
-            const clearance = valueOf(bearing, 'clearance');
-            const makers = siOf(bearing, 'makers-limit');
-            const shaft = siOf(bearing, 'shaft-diameter');
-            const limitM = makers ?? (shaft === undefined ? undefined : bearingLimitM(shaft));
-            const at = bearing.facts.get('clearance')?.span ?? bearing.idSpan;
-            if (clearance && limitM === undefined) {
+            const clearance = clearanceOf(record, bearing, 'clearance');
+            if (!clearance) {
+                continue;
+            }
+            const limit = limitOf(record, bearing, clearance);
+            if (!limit) {
                 raise({
-                    components: [bearing], at, severity: 'hint',
-                    message: `${nameOf(bearing)} has a clearance of ${both(clearance)}; record its shaft-diameter, or makers-limit, to tell whether it is worn.`,
+                    components: [bearing], at: clearance.at, severity: 'hint',
+                    message: `${nameOf(bearing)} has a clearance of ${both(clearance.quantity)}; record its shaft-diameter, or makers-limit, to tell whether it is worn.`,
                 });
-            } else if (clearance && limitM !== undefined && clearance.si >= watchShare * limitM - 1e-9) {
-                raise(problem(bearing, clearance, limitM, makers !== undefined, clearance.si >= limitM - 1e-9, lies(record) === 'ashore'));
+            } else if (clearance.quantity.si >= watchShare * limit.m - 1e-9) {
+                raise(problem(bearing, clearance, limit, lies(record) === 'ashore'));
             }
         }
     },
 });
 
-function problem(bearing: Component, clearance: Quantity, limitM: number, isMakers: boolean, isWorn: boolean, isAshore: boolean): Raised {
-    const limit = `${isMakers ? 'the limit of its maker' : 'the limit taken for its shaft'}, ${lengthBoth(limitM)}`;
-    const limitSeen = isMakers ? `{${bearing.id}.makers-limit}, the limit of its maker` : `${lengthBoth(limitM)}, taken as the limit for a shaft of {${bearing.id}.shaft-diameter}`;
+interface Limit {
+    readonly m: number;
+    /** "the limit of its maker, 2 mm (0.079 in)". */
+    readonly text: string;
+    /** The same with references, for a finding. */
+    readonly seen: string;
+}
+
+function limitOf(record: SurveyRecord, bearing: Component, clearance: Clearance): Limit | undefined {
+    const makers = siOf(bearing, 'makers-limit');
+    if (makers !== undefined) {
+        return { m: makers, text: `the limit of its maker, ${lengthBoth(makers)}`, seen: `{${bearing.id}.makers-limit}, the limit of its maker` };
+    }
+    const shaft = clearance.shaft ?? measured(bearing, 'shaft-diameter');
+    if (!shaft) {
+        return undefined;
+    }
+    const [share, most] = [yardstick(record, 'bearing-wear'), yardstick(record, 'bearing-wear-most')];
+    const m = bearingLimitM(shaft.quantity.si, share.si, most.si);
+    const isShare = share.si * shaft.quantity.si <= most.si;
+    const whose = isShare ? `${share.whose} of ${share.written} of the shaft` : `${most.whose} whatever the shaft`;
+    return {
+        m, text: `${lengthBoth(m)}, ${whose}`,
+        seen: isShare ? `${lengthBoth(m)}, ${share.whose} of ${share.written} of a shaft of ${clearance.shaft ? both(shaft.quantity) : `{${bearing.id}.shaft-diameter}`}` : `${lengthBoth(m)}, ${most.whose} whatever the shaft`,
+    };
+}
+
+function problem(bearing: Component, clearance: Clearance, limit: Limit, isAshore: boolean): Raised {
+    const { quantity } = clearance;
+    const isWorn = quantity.si >= limit.m - 1e-9;
     return {
         components: [bearing],
-        at: bearing.facts.get('clearance')?.span ?? bearing.idSpan,
+        at: clearance.at,
         severity: isWorn ? 'error' : 'warning',
         message: isWorn
-            ? `${nameOf(bearing)} has a clearance of ${both(clearance)}, which is ${clearance.si > limitM + 1e-9 ? 'past' : 'at'} ${limit}. The shaft whips, and seal and strut suffer; check alignment, then renew the bearing.`
-            : `${nameOf(bearing)} has a clearance of ${both(clearance)}, over two thirds of ${limit}. It nears its end; measure it again at the next haul-out.`,
-        figures: { clearance: { value: clearance.si * 1000, unit: 'mm' }, limit: { value: limitM * 1000, unit: 'mm' } },
+            ? `${nameOf(bearing)} has a clearance of ${both(quantity)}, which is ${quantity.si > limit.m + 1e-9 ? 'past' : 'at'} ${limit.text}. The shaft whips, and seal and strut suffer; check alignment, then renew the bearing.`
+            : `${nameOf(bearing)} has a clearance of ${both(quantity)}, over two thirds of ${limit.text}. It nears its end; measure it again at the next haul-out.`,
+        figures: { clearance: { value: quantity.si * 1000, unit: 'mm' }, limit: { value: limit.m * 1000, unit: 'mm' } },
         draft: {
             title: isWorn ? `Stern bearing ${bearing.id} is worn` : `Stern bearing ${bearing.id} nears its limit`,
             urgency: !isWorn ? 'keep-watch' : isAshore ? 'before-launch' : 'next-haul-out',
-            seen: `Stern bearing ${bearing.id} has a clearance of {${bearing.id}.clearance}, against ${limitSeen}.`,
+            seen: `Stern bearing ${bearing.id} has a clearance ${clearanceSeen(bearing, 'clearance', clearance)}, against ${limit.seen}.`,
             because: isWorn ? 'In a slack bearing the shaft whips, and seal, strut and coupling suffer.' : 'The bearing still carries the shaft; its remaining life is short.',
-            recommend: isWorn ? `Check the alignment of the shaft, then renew stern bearing ${bearing.id}.` : `Measure the clearance of ${bearing.id} again at the next haul-out, and renew it from ${lengthBoth(limitM)} on.`,
+            recommend: isWorn ? `Check the alignment of the shaft, then renew stern bearing ${bearing.id}.` : `Measure the clearance of ${bearing.id} again at the next haul-out, and renew it from ${lengthBoth(limit.m)} on.`,
         },
     };
 }

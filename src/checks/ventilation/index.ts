@@ -1,3 +1,6 @@
 import type { Check } from '../contract.js';
+import { blowerTooSmall } from './blower-too-small.js';
+import { sparkInGasolineSpace } from './spark-in-gasoline-space.js';
+import { ventAreaSmall } from './vent-area-small.js';
 
-export const ventilationChecks: readonly Check[] = [];
+export const ventilationChecks: readonly Check[] = [blowerTooSmall, ventAreaSmall, sparkInGasolineSpace];

@@ -1800,8 +1800,12 @@ export interface StandardFacts {
 
 /** Gas locker. Holds the cylinders, open to the outside only. */
 export interface GasLockerFacts extends ComponentFacts {
+    /** Whether it has a vent over the side */
+    readonly 'vented': Word<'yes' | 'no'>;
     /** Bore of its vent */
     readonly 'vent-bore': Quantity;
+    /** Whether its vent comes out below the floor of the locker */
+    readonly 'vent-outlet-below-floor': Word<'yes' | 'no'>;
     /** Height of the vent's outlet above the waterline */
     readonly 'vent-outlet-above-waterline': Quantity;
     /** From the vent's outlet to the nearest opening into the hull */
@@ -1822,8 +1826,12 @@ export interface GasLockerFacts extends ComponentFacts {
 
 /** Gas cylinder. A cylinder of cooking gas. */
 export interface GasCylinderFacts extends ComponentFacts {
-    /** When it was last requalified */
+    /** When it was last requalified, as stamped */
     readonly 'requalified': DateValue;
+    /** When it is to be requalified, as marked */
+    readonly 'requalify-by': DateValue;
+    /** Whether it stands in a locker or on deck in the open, and not in the hull */
+    readonly 'in-locker': Word<'yes' | 'no'>;
     /** What it holds when full */
     readonly 'contents': Quantity;
     /** What it holds */
@@ -1836,6 +1844,10 @@ export interface GasCylinderFacts extends ComponentFacts {
 export interface RegulatorFacts extends ComponentFacts {
     /** Pressure it gives */
     readonly 'pressure': Quantity;
+    /** How long its maker lets it serve */
+    readonly 'makers-term': Quantity;
+    /** Whether it is in the locker */
+    readonly 'in-locker': Word<'yes' | 'no'>;
 }
 
 /** Gas gauge. Shows the pressure of the cylinder, for the leak test. */
@@ -1848,8 +1860,28 @@ export interface GasGaugeFacts extends ComponentFacts {
 export interface GasHoseFacts extends HoseFacts {
     /** Joints between the locker and the appliance */
     readonly 'joints-inboard': Quantity;
+    /** Whether its joint inboard is the one by which a stove that swings hangs on its hose */
+    readonly 'joint-for-gimbal': Word<'yes' | 'no'>;
+    /** How long its maker lets it serve */
+    readonly 'makers-term': Quantity;
     /** How its ends are made */
     readonly 'end-fittings': Word<'crimped' | 'screwed' | 'worm-clip'>;
+}
+
+/** Pipe. A rigid pipe of a run. */
+export interface PipeFacts extends FittingFacts {
+    /** Length */
+    readonly 'length': Quantity;
+}
+
+/** Gas line. A rigid line for cooking gas. */
+export interface GasLineFacts extends PipeFacts {
+    /** Joints between the locker and the appliance */
+    readonly 'joints-inboard': Quantity;
+    /** Whether its joint inboard is the one by which a stove that swings hangs on its hose */
+    readonly 'joint-for-gimbal': Word<'yes' | 'no'>;
+    /** Whether it is held and guarded against chafe */
+    readonly 'supported': Word<'yes' | 'no'>;
 }
 
 /** Gas shut-off. Shuts the gas off. */
@@ -1890,6 +1922,10 @@ export interface StoveFacts extends ApplianceFacts {
     readonly 'fixed': Word<'yes' | 'no'>;
 }
 
+/** Oven. An oven apart from the stove. */
+export interface OvenFacts extends StoveFacts {
+}
+
 /** Heater. Heats the cabin. */
 export interface HeaterFacts extends ApplianceFacts {
     /** Fuel */
@@ -1908,6 +1944,8 @@ export interface FireplaceFacts extends HeaterFacts {
 
 /** Refrigeration. Keeps food cold. */
 export interface RefrigerationFacts extends ApplianceFacts {
+    /** What drives it */
+    readonly 'fuel': Word<'electric' | 'gas'>;
 }
 
 /** Hull shell. The skin of the hull. */
@@ -2404,12 +2442,6 @@ export interface CheckValveFacts extends ValveFacts {
 
 /** Stepped hose. A molded hose of two bores, which joins tails of two diameters. */
 export interface SteppedHoseFacts extends HoseFacts {
-}
-
-/** Pipe. A rigid pipe of a run. */
-export interface PipeFacts extends FittingFacts {
-    /** Length */
-    readonly 'length': Quantity;
 }
 
 /** Hose tail. A spigot with ridges, screwed into a valve or fitting, that a hose sits on. */
@@ -3606,9 +3638,12 @@ export interface KindFacts {
     readonly 'regulator': RegulatorFacts;
     readonly 'gas-gauge': GasGaugeFacts;
     readonly 'gas-hose': GasHoseFacts;
+    readonly 'pipe': PipeFacts;
+    readonly 'gas-line': GasLineFacts;
     readonly 'gas-valve': GasValveFacts;
     readonly 'gas-test': GasTestFacts;
     readonly 'stove': StoveFacts;
+    readonly 'oven': OvenFacts;
     readonly 'heater': HeaterFacts;
     readonly 'fireplace': FireplaceFacts;
     readonly 'refrigeration': RefrigerationFacts;
@@ -3651,7 +3686,6 @@ export interface KindFacts {
     readonly 'seacock': SeacockFacts;
     readonly 'check-valve': CheckValveFacts;
     readonly 'stepped-hose': SteppedHoseFacts;
-    readonly 'pipe': PipeFacts;
     readonly 'hose-tail': HoseTailFacts;
     readonly 'adapter': AdapterFacts;
     readonly 'stepped-adapter': SteppedAdapterFacts;
@@ -4009,7 +4043,7 @@ export interface AnyFacts {
     readonly 'freeze-point': Quantity;
     readonly 'fresh-water': Word<'yes' | 'no'>;
     readonly 'from': Text;
-    readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'diesel' | 'gasoline'>;
+    readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'electric' | 'gas'> | Word<'diesel' | 'gasoline'>;
     readonly 'fuel-capacity': Quantity;
     readonly 'fuse': Quantity;
     readonly 'fused': Word<'yes' | 'no'>;
@@ -4086,6 +4120,7 @@ export interface AnyFacts {
     readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
     readonly 'issue': Quantity;
     readonly 'issued': DateValue;
+    readonly 'joint-for-gimbal': Word<'yes' | 'no'>;
     readonly 'joint-gap': Quantity;
     readonly 'joints-inboard': Quantity;
     readonly 'keeper': Word<'yes' | 'no'>;
@@ -4325,6 +4360,7 @@ export interface AnyFacts {
     readonly 'replace-by': DateValue;
     readonly 'replacement': Quantity;
     readonly 'requalified': DateValue;
+    readonly 'requalify-by': DateValue;
     readonly 'requested-for': Text;
     readonly 'resistance': Quantity;
     readonly 'rest': Quantity;
@@ -4500,6 +4536,7 @@ export interface AnyFacts {
     readonly 'vent-bore': Quantity;
     readonly 'vent-dips': Word<'yes' | 'no'>;
     readonly 'vent-outlet-above-waterline': Quantity;
+    readonly 'vent-outlet-below-floor': Word<'yes' | 'no'>;
     readonly 'vent-shared': Word<'yes' | 'no'>;
     readonly 'vent-works': Word<'yes' | 'no'>;
     readonly 'vented': Word<'yes' | 'no'>;

@@ -24,3 +24,16 @@ it('asks for a flow that would decide', () => {
     expect(summary(id, boat('12 m', 'bilge-pump P1 { real-flow: 20 L/min }\nbilge-pump P2'))).toEqual(['hint P2']);
     expect(summary(id, boat('12 m', 'bilge-pump P1 { real-flow: 40 L/min }\nbilge-pump P2'))).toEqual([]);
 });
+
+it('takes the share of the rating that the firm takes, and says whose it is', () => {
+    const text = boat('12 m', 'bilge-pump P1 { rated-flow: 50 L/min }');
+    expect(raisedBy(id, text)[0]?.message).toContain('50 % of the rating, the usual limit');
+    expect(summary(id, `yardsticks { pump-share: 60 % }\n${text}`)).toEqual([]);
+    expect(raisedBy(id, `yardsticks { pump-share: 40 % }\n${text}`)[0]?.message).toContain('40 % of the rating, the firm’s limit');
+});
+
+it('estimates the flow at the lift where the head of the maker is recorded, and counts pumps alike', () => {
+    expect(summary(id, boat('12 m', 'bilge-pump P1 { rated-flow: 50 L/min  lift: 1 m  makers-head: 4 m }'))).toEqual([]);
+    expect(summary(id, boat('12 m', 'bilge-pump P1 { rated-flow: 50 L/min  lift: 3.5 m  makers-head: 4 m }'))).toEqual(['warning P1']);
+    expect(summary(id, boat('12 m', 'bilge-pump P1 { rated-flow: 30 L/min  quantity: 2 }'))).toEqual([]);
+});

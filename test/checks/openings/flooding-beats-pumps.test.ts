@@ -109,3 +109,20 @@ describe('what it prints', () => {
         expect(problem?.draft?.because).not.toContain('flooding-rate');
     });
 });
+
+describe('limits of the firm', () => {
+    it('sets the share of the rating and names whose it is', () => {
+        const text = with_('bilge-pump P1 { rated-flow: 2000 gph }');
+        expect(summary(id, `yardsticks { pump-share: 65 % }\n${text}`)).toEqual([]);
+        expect(raisedBy(id, text)[0]?.message).toContain('50 % of the rating, the usual limit');
+        expect(raisedBy(id, `yardsticks { pump-share: 55 % }\n${text}`)[0]?.message).toContain('55 % of the rating, the firm’s limit');
+    });
+    it('sets the coefficient, and the draft then gives the figure and not the computed fact', () => {
+        const text = with_('bilge-pump P1 { rated-flow: 2500 gph }');
+        const [problem] = raisedBy(id, `yardsticks { flow-coefficient: 0.8 }\n${text}`);
+        expect(problem?.message).toContain('coefficient 0.8 as the firm takes it');
+        expect(problem?.figures?.['coefficient']?.value).toBe(0.8);
+        expect(problem?.draft?.because).not.toContain('{TH1.flooding-rate}');
+        expect(summary(id, text)).toEqual([]);
+    });
+});

@@ -1,0 +1,55 @@
+/** Mentions of her dimensions in prose: "her beam is 12 ft 8 in", "LOA 40 ft", "she draws 5 ft 9 in". */
+import { parseFigure, type QuantityFigure } from '../../quantities/index.js';
+import type { ProseEntry } from '../../record/prose-entries.js';
+import { figuresIn, sentencesOf } from '../wording/sentences.js';
+
+export type Dimensions = 'length-overall' | 'length-on-deck' | 'length-waterline' | 'beam' | 'draft';
+
+export interface Mention {
+    /** Undefined where a length is given that is not named. */
+    readonly property?: Dimensions;
+    readonly figure: QuantityFigure;
+    /** Where the figure stands, and its length. */
+    readonly index: number;
+    readonly length: number;
+    /** Where a length that is not named has its word. */
+    readonly wordAt?: { readonly index: number; readonly length: number };
+}
+
+const joined = String.raw`(?:\s+(?:is|was|of|being|measured|measures|measured\s+as|at|to\s+be))*\s*[:,=]?\s*(?:just\s+)?$`;
+const whose = String.raw`(?:\b(?:[Hh]er|[Tt]he\s+vessel['’]s|[Tt]he\s+boat['’]s|[Tt]he\s+yacht['’]s)\s+(?:own\s+|greatest\s+|maximum\s+|overall\s+|measured\s+)*)`;
+
+/** What stands before the figure, and the dimension it names. */
+const named: readonly (readonly [before: RegExp, property: Dimensions | 'length'])[] = [
+    [new RegExp(String.raw`\b(?:LOA|[Ll]ength\s+over\s?all|[Oo]verall\s+length)(?:\s+of\s+the\s+vessel)?${joined}`), 'length-overall'],
+    [new RegExp(String.raw`\b(?:LOD|[Ll]ength\s+on\s+deck|[Dd]eck\s+length)${joined}`), 'length-on-deck'],
+    [new RegExp(String.raw`\b(?:LWL|[Ll]ength\s+(?:at|on|of)\s+(?:the\s+|her\s+)?waterline|[Ww]aterline\s+length)${joined}`), 'length-waterline'],
+    [new RegExp(String.raw`${whose}beam${joined}`), 'beam'],
+    [new RegExp(String.raw`${whose}(?:draft|draught)${joined}`), 'draft'],
+    [new RegExp(String.raw`\b[Ss]he\s+(?:draws|drew)\s+$`), 'draft'],
+    [new RegExp(String.raw`${whose}length${joined}`), 'length'],
+];
+
+/** Sentences that report what others say, suppose, or speak of another state or vessel: no mention of hers. */
+const apart = /\b(?:stated?|claim(?:ed|s)?|advertis\w*|list(?:ed|ing)|brochure|papers?|previous(?:ly)?|former(?:ly)?|original(?:ly)?|new(?:er)?\s+(?:vessel|boat)|sister|would|could|if|unless|nominal(?:ly)?|according|maker['’]s|designer['’]s|berth|slip|dock|than|before|raised|lowered|tender|dinghy|trailer)\b/i;
+/** What follows a draft or beam that is measured in another state. */
+const otherState = /^\s*(?:\([^)]*\)\s*)?,?\s*(?:with|when|aft\b|forward\b|light\b|loaded\b|at\s+(?:the\s+)?(?:stern|bow|transom|deck|waterline|half|full)|board|keel|plates?|drives?\s|on\s+deck|folded)/i;
+
+export function mentionsIn(entry: ProseEntry): readonly Mention[] {
+    return sentencesOf(entry).filter(({ said }) => !apart.test(said)).flatMap(({ said, start }) => figuresIn(said).flatMap(({ text, index }): Mention[] => {
+        const read = parseFigure(text);
+        if (!read.ok || read.figure.kind !== 'quantity' || read.figure.dimension !== 'length' || otherState.test(said.slice(index + text.length))) {
+            return [];
+        }
+        const before = said.slice(Math.max(0, index - 80), index);
+        for (const [pattern, property] of named) {
+            const match = pattern.exec(before);
+            if (match) {
+                const at = { figure: read.figure, index: start + index, length: text.length };
+                const word = index - before.length + match.index + match[0].indexOf('length');
+                return [property === 'length' ? { ...at, wordAt: { index: start + word, length: 'length'.length } } : { ...at, property }];
+            }
+        }
+        return [];
+    }));
+}
