@@ -14,5 +14,6 @@ export default defineConfig({
         include: ['test/**/*.test.ts'],
         exclude: ['test/editor/**', 'node_modules/**'],
         testTimeout: 30_000,
+        globalSetup: ['test/oracle/coverage.ts'],
     },
 });

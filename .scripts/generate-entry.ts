@@ -1,4 +1,5 @@
 // What .scripts/generate.mjs runs through the project's own language and record.
+import { allChecks } from '../src/checks/all-checks.js';
 import { catalogueSources } from '../src/record/catalogue.js';
 import type { KindInfo, PropertyType } from '../src/record/model.js';
 import { vocabularyOf } from '../src/record/vocabulary.js';
@@ -97,4 +98,37 @@ export function textMateGrammar(): string {
         },
     };
     return JSON.stringify(grammar, undefined, 2) + '\n';
+}
+
+const provenances: Readonly<Record<string, string>> = {
+    published: 'read', secondary: 'quoted', computed: 'computed', memory: 'recalled', practice: 'practice', chosen: 'chosen',
+};
+
+/** "33 CFR 183.558(d)" where the clause repeats the part, "ISO 9093 4.1" elsewhere. */
+function cited(standard: string, clause: string | undefined): string {
+    const part = standard.split(' ').at(-1) ?? '';
+    return clause === undefined ? standard : clause.startsWith(`${part}.`) ? `${standard.slice(0, -part.length)}${clause}` : `${standard} ${clause}`;
+}
+
+/** Every check in one table, for contributors and for whoever asks what Garboard looks at. */
+export function checksTable(): string {
+    const cell = (text: string) => text.replaceAll('|', '\\|').replace(/\s+/g, ' ');
+    const sources = (check: (typeof allChecks)[number]) => [...new Set(check.sources.map(({ standard, clause, provenance }) =>
+        `${standard === undefined ? '' : `${cited(standard, clause)}, `}${provenances[provenance] ?? provenance}`))].join('; ');
+    const lines = [
+        '<!-- Generated from the checks by `npm run generate`. Do not edit. -->', '',
+        '# Checks', '',
+        `${allChecks.length} checks, in the order of their groups. \`garboard explain ID\` prints the page of one: what it needs, what it computes, its sources, examples and limits.`,
+        'A source is *read* in its text, *quoted* by others, *computed*, *recalled* and to be confirmed, *practice* of the trade, or *chosen* for want of a published figure.',
+        'Limits in the last column are yardsticks that a firm may set in its house file.', '',
+    ];
+    let group = '';
+    for (const check of allChecks) {
+        if (check.group !== group) {
+            group = check.group;
+            lines.push('', `## ${group.charAt(0).toUpperCase()}${group.slice(1)}`, '', '| Check | What it tells | Severity | Sources | Yardsticks |', '|---|---|---|---|---|');
+        }
+        lines.push(`| \`${check.id}\` | ${cell(check.title)} | ${check.severity} | ${cell(sources(check))} | ${(check.yardsticks ?? []).map(name => `\`${name}\``).join(', ')} |`);
+    }
+    return `${lines.join('\n').replace(/\n{3,}/g, '\n\n')}\n`;
 }

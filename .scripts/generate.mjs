@@ -1,5 +1,5 @@
 // Generates what is derived: the parser's data from grammar/, the catalogue as a module, the typed kinds and
-// properties from the catalogue, and the TextMate grammar. The results are committed; a test compares them.
+// properties from the catalogue, the table of checks, and the TextMate grammar. The results are committed; a test compares them.
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -45,12 +45,13 @@ export async function importTypeScript(path) {
 export async function generateAll() {
     generateParser();
     writeAtomically(join(root, 'src/catalogue/bundled.ts'), catalogueModule());
-    const { kindsModule, textMateGrammar } = await importTypeScript('.scripts/generate-entry.ts');
+    const { checksTable, kindsModule, textMateGrammar } = await importTypeScript('.scripts/generate-entry.ts');
     writeAtomically(join(root, 'src/record/generated/kinds.ts'), await kindsModule());
+    writeAtomically(join(root, 'src/checks/README.md'), checksTable());
     writeAtomically(join(root, 'syntaxes/garboard.tmLanguage.json'), textMateGrammar());
 }
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
     await generateAll();
-    console.log('Generated: parser data, catalogue module, typed kinds, TextMate grammar.');
+    console.log('Generated: parser data, catalogue module, typed kinds, table of checks, TextMate grammar.');
 }

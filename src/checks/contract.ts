@@ -45,8 +45,8 @@ export type Correction =
     | { readonly kind: 'set-vessel-fact'; readonly title: string; readonly property: string; readonly value: string }
     /** Add or replace a fact of the survey block. */
     | { readonly kind: 'set-survey-fact'; readonly title: string; readonly property: string; readonly value: string }
-    /** Add a line to the survey block: what could not be seen, or is not aboard. */
-    | { readonly kind: 'add-to-survey'; readonly title: string; readonly text: string }
+    /** Add lines to the survey block: what could not be seen, or is not aboard. */
+    | { readonly kind: 'add-to-survey'; readonly title: string; readonly text: readonly string[] }
     /** Add a statement at the end of the main file. */
     | { readonly kind: 'add-statement'; readonly title: string; readonly lines: readonly string[] }
     /** Add or replace a property of a finding. */

@@ -41,7 +41,7 @@ export class Writer {
             }
             case 'add-to-survey': {
                 const found = this.find((n): n is ast.Survey => n.$type === 'Survey');
-                return found ? this.addMember(found.node, found.node.members, correction.text, found.uri) : [];
+                return found ? this.addLines(found.node, found.node.members, correction.text, found.uri) : [];
             }
             case 'add-statement': {
                 const place = this.answerPlace(undefined);
@@ -164,6 +164,23 @@ export class Writer {
                 : [{ uri, start: written.$cstNode.end, end: written.$cstNode.end, text: ` ${value}` }];
         }
         return this.addMember(node, members, `${property}: ${value}`, uri);
+    }
+
+    /** Members put behind the last one of a block, each on a line of its own. */
+    private addLines(node: AstNode, members: readonly AstNode[], lines: readonly string[], uri: string): Edit[] {
+        const cst = node.$cstNode;
+        const close = cst && GrammarUtils.findNodeForKeyword(cst, '}');
+        const text = cst?.root.fullText ?? '';
+        const last = members.at(-1)?.$cstNode;
+        if (!cst || !last || !close) {
+            // An empty or missing block is opened.
+            const indent = indentOf(text, cst?.offset ?? 0);
+            const open = cst && GrammarUtils.findNodeForKeyword(cst, '{');
+            const body = `{${newline(text)}${lines.map(line => `${indent}${indentUnit}${line}${newline(text)}`).join('')}${indent}}`;
+            return cst ? [open && close ? { uri, start: open.offset, end: close.end, text: body } : { uri, start: cst.end, end: cst.end, text: ` ${body}` }] : [];
+        }
+        const indent = text.slice(cst.offset, last.offset).includes('\n') ? indentOf(text, last.offset) : `${indentOf(text, cst.offset)}${indentUnit}`;
+        return [{ uri, start: last.end, end: last.end, text: lines.map(line => `${newline(text)}${indent}${line}`).join('') }];
     }
 
     /** A member put behind the last one of a block: on a line of its own where the block has lines. */

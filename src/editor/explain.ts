@@ -2,6 +2,8 @@
  * The page of a check, drawn from the check's own data: what it looks at, why, on what authority, what it cannot
  * know, and how to answer it. The editor opens it beside the text; the command line prints it.
  */
+import { catalogueSources } from '../record/catalogue.js';
+import { vocabularyOf } from '../record/vocabulary.js';
 import type { Check, Provenance, Severity, Source } from '../checks/contract.js';
 
 /** What a word of provenance says to a reader. */
@@ -38,6 +40,7 @@ export function explainCheck(check: Check): string {
     list('What it needs', check.needs);
     lines.push('## What it computes', '', ended(check.computes.trim()), '');
     list('Sources', check.sources.map(sourceLine));
+    list('Limits a firm may set in its house file', (check.yardsticks ?? []).map(yardstickLine));
     list('Limits', check.limits);
     lines.push('## How to answer it', '', ...answering(check));
     for (const example of check.examples) {
@@ -56,7 +59,21 @@ export function explainCheck(check: Check): string {
     return `${lines.join('\n').trimEnd()}\n`;
 }
 
+/** A yardstick with the catalogue's figure, and how it is set. */
+function yardstickLine(name: string): string {
+    const { vocabulary } = vocabularyOf(catalogueSources());
+    const about = vocabulary.kinds.get('yardsticks')?.properties.get(name)?.about ?? name;
+    return `${about}: ${vocabulary.yardsticks.get(name)?.fact.written ?? 'none'}, unless set by \`yardsticks { ${name}: … }\``;
+}
+
 function answering(check: Check): string[] {
+    if (check.isOfReport) {
+        return [
+            '1. Correct the text or the fact: the light bulb beside the problem offers what fits.',
+            '2. Accept it as it stands, with the reason; on a finding, where it is that finding’s own words:',
+            '', ...fenced(`accept ${check.id} on F1 because "The reason."`),
+        ];
+    }
     return [
         '1. Correct the fact, where it was recorded wrongly: the light bulb beside the problem offers what fits.',
         '2. Answer it in a finding on the same components:',

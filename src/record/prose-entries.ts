@@ -9,7 +9,7 @@ export type ProseOwner =
     | { readonly type: 'finding'; readonly finding: Finding }
     | { readonly type: 'component'; readonly component: Component }
     | { readonly type: 'acceptance'; readonly acceptance: Acceptance }
-    | { readonly type: 'survey' | 'vessel' | 'run' | 'reading' | 'valuation' | 'unseen' };
+    | { readonly type: 'survey' | 'vessel' | 'run' | 'reading' | 'valuation' | 'comparable' | 'unseen' };
 
 export interface ProseEntry {
     readonly owner: ProseOwner;
@@ -93,7 +93,7 @@ export function proseOf(record: SurveyRecord): readonly ProseEntry[] {
     }
     for (const valuation of record.valuations) {
         addFacts({ type: 'valuation' }, valuation);
-        valuation.comparables.forEach(comparable => addFacts({ type: 'valuation' }, comparable));
+        valuation.comparables.forEach(comparable => addFacts({ type: 'comparable' }, comparable));
     }
     entriesOf.set(record, entries);
     return entries;

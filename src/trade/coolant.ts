@@ -140,20 +140,21 @@ export interface Filling {
 
 /**
  * What to drain and fill where the system is not full: the glycol wanted, V target - now (V - short), comes with what is
- * added; where that is less than what is lacking, water makes up the rest and nothing is drained. Undefined where the
- * mix is not too weak, or what is added cannot bring it to the target short of a full change.
+ * added; where that is less than what is lacking, water makes up the rest and nothing is drained. A mix that holds more
+ * glycol than is wanted is drained by the surplus and filled with water. Undefined where what is added cannot bring it to
+ * the target short of a full change.
  */
 export function topUp({ volumeM3, share, targetShare, addedShare, shortByM3 }: TopUp): Filling | undefined {
     const wanted = volumeM3 * targetShare - share * (volumeM3 - shortByM3);
-    const alone = wanted / addedShare;
-    if (!(addedShare > share) || !(wanted >= 0)) {
-        return undefined;
+    if (wanted < 0) {
+        return { drainM3: -wanted / share, addM3: 0, waterM3: shortByM3 - wanted / share };
     }
+    const alone = wanted / addedShare;
     if (alone <= shortByM3 + 1e-12) {
         return { drainM3: 0, addM3: alone, waterM3: Math.max(0, shortByM3 - alone) };
     }
     const drainM3 = (wanted - addedShare * shortByM3) / (addedShare - share);
-    return drainM3 < volumeM3 - shortByM3 - 1e-12 ? { drainM3, addM3: drainM3 + shortByM3, waterM3: 0 } : undefined;
+    return addedShare > share && drainM3 < volumeM3 - shortByM3 - 1e-12 ? { drainM3, addM3: drainM3 + shortByM3, waterM3: 0 } : undefined;
 }
 
 /** Concentrate and water, m3, that a flushed system is filled with. */

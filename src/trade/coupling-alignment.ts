@@ -6,8 +6,3 @@
 export function couplingGapLimitM(couplingM: number): number {
     return 0.001 * couplingM;
 }
-
-/** Angle between the two faces, rad, that a difference of gap across a diameter comes to. */
-export function faceAngleRad(gapM: number, couplingM: number): number {
-    return Math.atan2(gapM, couplingM);
-}

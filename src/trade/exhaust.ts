@@ -12,6 +12,9 @@ export const leastLoopM = 18 * 0.0254;
 /** The same over the heeled waterline, m: 8 in. */
 export const leastLoopHeeledM = 8 * 0.0254;
 
+/** Heights are measured to a millimeter at best: 18 in and 457 mm are one height. */
+export const heightToleranceM = 0.0005;
+
 /** 200 F, K: skin of a wet hose that is not marked for more, and of bare parts within reach. */
 export const hotK = (200 - 32) / 1.8 + 273.15;
 
@@ -25,7 +28,7 @@ export function isLikeRotation(a: number, b: number): boolean {
 
 /** Whether a loop stands high enough by the heights that are known; undefined where neither is. */
 export function isLoopHighEnough(aboveWaterlineM: number | undefined, aboveHeeledM: number | undefined): boolean | undefined {
-    const rest = aboveWaterlineM === undefined ? undefined : aboveWaterlineM >= leastLoopM - 1e-6;
-    const heeled = aboveHeeledM === undefined ? undefined : aboveHeeledM >= leastLoopHeeledM - 1e-6;
+    const rest = aboveWaterlineM === undefined ? undefined : aboveWaterlineM >= leastLoopM - heightToleranceM;
+    const heeled = aboveHeeledM === undefined ? undefined : aboveHeeledM >= leastLoopHeeledM - heightToleranceM;
     return rest === undefined && heeled === undefined ? undefined : rest !== false && heeled !== false;
 }

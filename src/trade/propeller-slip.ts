@@ -30,11 +30,6 @@ export function meanOfRunsMs(oneWayMs: number, otherWayMs: number): number {
     return (oneWayMs + otherWayMs) / 2;
 }
 
-/** Pitch, m, at which a slip would come about. */
-export function pitchForSlipM(speedMs: number, slip: number, { rotationRadS, ratio }: Omit<Trial, 'pitchM'>): number {
-    return speedMs / (1 - slip) * ratio * 2 * Math.PI / rotationRadS;
-}
-
 export type HullService = 'planing' | 'semi-displacement' | 'displacement' | 'sailing' | 'work';
 
 export interface SlipBand {

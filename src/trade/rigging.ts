@@ -15,10 +15,9 @@ export const chainplateYears = 25;
 
 export type RiggingStep = 'within' | 'old' | 'very-old';
 
-/** Of its age in years and its term: old past the term, very old past 20 years too. */
-export function riggingStep(years: number, termYears: number): RiggingStep {
-    const slack = 1e-9;
-    return years <= termYears + slack ? 'within' : years > veryOldYears + slack ? 'very-old' : 'old';
+/** Of rigging fitted on a date, at another: old past its term, very old past 20 years too. */
+export function riggingStep(fitted: KnownDate, on: KnownDate, termMonths: number): RiggingStep {
+    return !isPastTerm(fitted, on, termMonths) ? 'within' : isPastTerm(fitted, on, veryOldYears * 12) ? 'very-old' : 'old';
 }
 
 /** A date of the calendar, as exactly as it is known. */

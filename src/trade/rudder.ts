@@ -15,8 +15,3 @@ export function playStep(played: number, limit: number): PlayStep {
     const tolerance = 1e-9;
     return played <= limit + tolerance ? 'within' : played < 2 * limit - tolerance ? 'over' : 'double';
 }
-
-/** Tilt of the stock, rad, that a clearance in one bearing allows between two bearings a distance apart. */
-export function stockTiltRad(clearanceM: number, bearingsApartM: number): number {
-    return Math.atan2(clearanceM, bearingsApartM);
-}

@@ -1,7 +1,9 @@
 /**
  * Check values from outside the project. Every row names its source and how well the source is known; a test asserts
- * it within the tolerance given, and the coverage by topic is printed.
+ * it within the tolerance given, and a table of coverage by topic is printed after the run.
  */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 
 export type Provenance = 'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen';
@@ -15,6 +17,12 @@ export interface CheckValue {
     readonly within?: number;
     readonly source: string;
     readonly provenance: Provenance;
+}
+
+/** How many check values a topic has, by provenance. */
+export interface TopicCount {
+    readonly topic: string;
+    readonly counts: Readonly<Partial<Record<Provenance, number>>>;
 }
 
 export function oracle(topic: string, rows: readonly CheckValue[]): void {
@@ -34,9 +42,13 @@ export function oracle(topic: string, rows: readonly CheckValue[]): void {
             expect(new Set(rows.map(row => row.id)).size).toBe(rows.length);
         });
         afterAll(() => {
-            const count = (provenance: Provenance) => rows.filter(row => row.provenance === provenance).length;
-            const parts = (['published', 'secondary', 'computed', 'memory', 'practice', 'chosen'] as const).filter(p => count(p) > 0).map(p => `${count(p)} ${p}`);
-            console.log(`${topic}: ${rows.length} check values (${parts.join(', ')})`);
+            const folder = process.env['GARBOARD_ORACLE'];
+            const counts: Partial<Record<Provenance, number>> = {};
+            rows.forEach(({ provenance }) => { counts[provenance] = (counts[provenance] ?? 0) + 1; });
+            const count: TopicCount = { topic, counts };
+            if (folder !== undefined) {
+                writeFileSync(join(folder, `${topic.replace(/[^a-z0-9]+/giu, '-')}.json`), JSON.stringify(count));
+            }
         });
     });
 }

@@ -66,7 +66,7 @@ beforeAll(async () => {
     const { stdout, stderr } = spawnSync(process.execPath, [cli, 'check', '--format', 'json', '.'], { cwd: folder, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 });
     expect(stderr).toBe('');
     listed = (JSON.parse(stdout) as { files: FileProblems[] }).files; // The schema of the output is tested elsewhere.
-});
+}, 120_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 it('there is a survey for every kind of craft and every kind of survey', () => {

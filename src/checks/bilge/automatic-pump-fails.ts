@@ -14,11 +14,11 @@ export const automaticPumpFails = defineCheck({
     title: 'Automatic bilge pump fails, or nothing tells of water',
     why: 'She sinks in silence, at her berth, with nobody aboard.',
     needs: ['float-switch: works, serves', 'bilge-pump: automatic, starts, bypasses-main-switch, water-rising', 'bilge-alarm: works, or that none is aboard', 'how she lies'],
-    computes: 'A fault where a float switch does not work when lifted, or an automatic pump is dead with the main switch off. Advice where it starts more often a day than the limit (usually 20) as she lies afloat, and where she lies afloat and no high-water alarm works.',
+    computes: 'A fault where a float switch does not work when lifted, or an automatic pump is dead with the main switch off. Advice where it starts more often a day than the limit (usually 20) as she lies, and where she was surveyed afloat and no high-water alarm works.',
     sources: [{ text: 'float switch, feed past the main switch, 20 starts a day, alarm', provenance: 'practice' }],
     yardsticks: ['pump-starts'],
     limits: [
-        'Starts are judged where she lies afloat or it is not recorded how she lies.',
+        'The alarm is judged where she was afloat at any attendance, starts wherever they are recorded.',
         'An alarm is taken as missing only where the survey says so, under absent; where nothing is said it is asked for.',
         'Where the pumps do not keep up with the largest hose, the alarm is left to flooding-beats-pumps.',
         'Whether the feed is fused is judged with the circuits.',
@@ -146,7 +146,7 @@ function deadWithSwitch(record: SurveyRecord, pump: Component): Raised {
 function tooOften(record: SurveyRecord, pump: Component): Raised | undefined {
     const starts = siOf(pump, 'starts');
     const limit = yardstick(record, 'pump-starts');
-    if (starts === undefined || starts <= limit.si * (1 + 1e-9) || lies(record) === 'ashore') {
+    if (starts === undefined || starts <= limit.si * (1 + 1e-9)) {
         return undefined;
     }
     const [times, most] = [starts, limit.si].map(si => Math.round(convertTo(si, 'per-day') * 10) / 10);
@@ -167,32 +167,37 @@ function tooOften(record: SurveyRecord, pump: Component): Raised | undefined {
     };
 }
 
+/** Afloat at any attendance: a boat hauled for her survey is launched again. */
+function wasAfloat(record: SurveyRecord): boolean {
+    return lies(record) === 'afloat' || (record.survey?.attendances.some(attendance => attendance.state === 'afloat') ?? false);
+}
+
 /** Words of an absent entry that mean a high-water alarm. */
 const alarmWords = /\b(high[- ]water|bilge)[- ](level )?alarm/i;
 
 function noAlarm(record: SurveyRecord, pumps: readonly Component[]): Raised | undefined {
     const alarms = ofKind(record, 'bilge-alarm');
     const [pump] = pumps;
-    if (!pump || lies(record) !== 'afloat' || alarms.some(alarm => wordOf(alarm, 'works') !== 'no') || isReportedElsewhere(record)) {
+    if (!pump || !wasAfloat(record) || alarms.some(alarm => wordOf(alarm, 'works') !== 'no') || isReportedElsewhere(record)) {
         return undefined;
     }
     const isAbsent = record.unseen.some(({ absent, what }) => absent && alarmWords.test(what));
     const [dead] = alarms;
     if (!dead && !isAbsent) {
-        return isAutomatic(record, pump) ? { components: [pump], at: pump.idSpan, severity: 'hint', message: `She lies afloat with an automatic pump, ${nameOf(pump)}; record her high-water alarm, or that none is aboard (absent "High-water alarm").` } : undefined;
+        return isAutomatic(record, pump) ? { components: [pump], at: pump.idSpan, severity: 'hint', message: `She was surveyed afloat with an automatic pump, ${nameOf(pump)}; record her high-water alarm, or that none is aboard (absent "High-water alarm").` } : undefined;
     }
     const what = dead ? `the high-water alarm ${dead.id} does not work` : 'she has no high-water alarm';
     return {
         components: dead ? [dead] : [pump],
         at: dead?.facts.get('works')?.span ?? pump.idSpan,
         severity: 'warning',
-        message: `She lies afloat, and ${what}. Nobody is told when water rises past what the pump moves; fit one that is heard from the dock.`,
+        message: `She lies afloat when she is not hauled out, and ${what}. Nobody is told when water rises past what the pump moves; fit one that is heard from the dock.`,
         corrections: dead ? [{ kind: 'set-fact', title: `Record that ${dead.id} works`, component: dead, property: 'works', value: 'yes' }]
             : [{ kind: 'declare', title: 'Record a high-water alarm that works', beside: pump, componentKind: 'bilge-alarm', idStem: 'BA', facts: [['works', 'yes']] }],
         draft: {
             title: 'No high-water alarm tells of water in the bilge',
             urgency: 'in-upkeep',
-            seen: `She lies afloat, and ${what}.`,
+            seen: `She was surveyed afloat, and ${what}.`,
             because: 'When a pump fails, or water rises past what it moves, nobody is told until the sole is afloat.',
             recommend: dead ? `Repair or renew the high-water alarm ${dead.id}, and try it with water.` : 'Fit a high-water alarm above the float switch, heard from the dock, and try it with water.',
             cites: [['Good practice']],

@@ -172,7 +172,7 @@ function judgeAll(record: SurveyRecord): Raised | undefined {
     const { opening } = worst.path;
     const share = pumps.some(pump => pumpFlow(record, pump)?.by === 'share') ? `, taken by rule of thumb at ${shareText(yardstick(record, 'pump-share'))}` : '';
     const names = listed(pumps.map(pump => pump.id));
-    const figures = `power pumps ${names} are rated ${computedBoth(ratedM3s, 'flow')} together and move about ${computedBoth(flowM3s, 'flow')}${share}`;
+    const figures = `${names} ${pumps.length > 1 ? 'are rated' : 'is rated'} ${computedBoth(ratedM3s, 'flow')}${pumps.length > 1 ? ' together and move' : ' and moves'} about ${computedBoth(flowM3s, 'flow')}${share}`;
     return {
         components: [...pumps, opening],
         at: first.facts.get('rated-flow')?.span ?? first.idSpan,

@@ -114,10 +114,10 @@ const massBoth = (kg: number): string => computedBoth(kg, 'mass');
 function tooLight(record: SurveyRecord, anchor: Component, mass: Quantity, leastKg: number, limit: Limit): Raised {
     const isCommercial = record.vessel !== undefined && flagOf(record.vessel, 'commercial') === true;
     const urgency: Urgency = isCommercial ? 'before-departure' : 'in-upkeep';
-    const standing = isCommercial ? '' : ', a yardstick for a private boat';
+    const standing = isCommercial ? '' : ' (a yardstick for a private boat)';
     const name = anchor.title ?? 'The main anchor';
     const against = limit.by === 'makers' ? `its maker’s chart asks for ${massBoth(leastKg)} on her`
-        : `the table of ${code} asks for ${massBoth(limit.tableKg)} at a mean length of ${lengthBoth(limit.meanM)}${limit.lengths.waterlineM === undefined ? ' at the least' : ''}${standing}, of which it is ${percent(mass.si / limit.tableKg)}`;
+        : `the table of ${code}${standing} asks for ${massBoth(limit.tableKg)} at a mean length of ${lengthBoth(limit.meanM)}${limit.lengths.waterlineM === undefined ? ' at the least' : ''}, and it is ${percent(mass.si / limit.tableKg)} of that`;
     const lengthRefs = limit.by === 'table' ? `, on a hull of {vessel.${limit.lengths.hull}}${limit.lengths.waterlineM === undefined ? '' : ` with a waterline of {vessel.length-waterline}`}` : '';
     return {
         components: [anchor], at: anchor.facts.get('mass')?.span ?? anchor.idSpan,
@@ -131,7 +131,7 @@ function tooLight(record: SurveyRecord, anchor: Component, mass: Quantity, least
         draft: {
             title: `${name} is light for her`, urgency,
             seen: `${name} (${anchor.id}) is of {${anchor.id}.mass}${lengthRefs}${limit.by === 'makers' ? `, against {${anchor.id}.makers-mass} by its maker’s chart` : ''}.`,
-            because: limit.by === 'makers' ? 'An anchor lighter than its maker asks for drags before its time.' : `A light anchor drags. The table of ${code} asks for ${massBoth(limit.tableKg)} at her mean length${standing}.`,
+            because: limit.by === 'makers' ? 'An anchor lighter than its maker asks for drags before its time.' : `A light anchor drags. The table of ${code}${standing} asks for ${massBoth(limit.tableKg)} at her mean length.`,
             recommend: `Carry a main anchor of at least ${massBoth(limit.by === 'makers' ? leastKg : limit.tableKg)}, or one that its maker’s chart allows on her.`,
             cites: [limit.by === 'makers' ? ['Maker\'s manual'] : [code, clause]],
         },

@@ -47,7 +47,7 @@ function problem(chain: Component<'chain'>, axes: readonly number[], nowM: numbe
     const corrections: Correction[] = axes.length > 1 ? [{ kind: 'set-fact', title: 'Record the mean of the axes', component: chain, property: 'link-now', value: `${Math.round(nowM * 1e5) / 100} mm` }] : [];
     return {
         components: [chain], at: chain.facts.get('link-now')?.span ?? chain.idSpan, corrections,
-        message: `${nameOf(chain)} measures ${lengthBoth(nowM)}${axes.length > 1 ? ' in the mean of its axes' : ''} of ${original ? both(original) : 'what it was'}; ${percent(loss)} is gone, over ${percent(chainWornShare)}. It holds by its weakest link; renew it, or turn it end for end where the other end is good.`,
+        message: `${nameOf(chain)} measures ${lengthBoth(nowM)}${axes.length > 1 ? ', the mean of its axes,' : ''} against ${original ? both(original) : 'more'} when new; ${percent(loss)} is gone, over ${percent(chainWornShare)}. It holds by its weakest link; renew it, or turn it end for end where the other end is good.`,
         figures: { loss: { value: Math.round(loss * 1000) / 10, unit: '%' } },
         draft: {
             title: `${chain.title ?? 'Anchor chain'} is worn`, urgency: 'in-upkeep',

@@ -77,14 +77,16 @@ interface Fault {
     /** What is wrong, to follow the name of the battery. */
     readonly says: string;
     readonly seen: string;
+    /** What to do, in short and for a finding. */
     readonly act: string;
+    readonly recommend: string;
     readonly correction?: Correction;
 }
 
 /** Pull it is held against, with its weight where that is recorded. */
 function pullText(battery: Battery): string {
     const massKg = siOf(battery, 'mass');
-    return massKg === undefined ? '90 lbf or twice its weight, whichever is less' : computedBoth(batteryTestPullN(massKg), 'force');
+    return massKg === undefined ? `the lesser of ${computedBoth(batteryTestPullN(Infinity), 'force')} and twice its weight` : computedBoth(batteryTestPullN(massKg), 'force');
 }
 
 function faultsOf(battery: Battery): readonly Fault[] {
@@ -96,18 +98,18 @@ function faultsOf(battery: Battery): readonly Fault[] {
     return [
         ...(isLoose ? [{
             property: 'movement', says: `moves ${both(movement)}, where ${most} is the most under a pull of ${pull}`, seen: `moves {${battery.id}.movement}`,
-            act: `fit a strap, bar or box that holds it within ${most} against a pull of ${pull}`,
+            act: 'hold it by a strap, bar or box', recommend: `fit a strap, bar or box that holds it within ${most} against a pull of ${pull}`,
         } as const] : []),
         ...(movement === undefined && wordOf(battery, 'restraint') === 'none' ? [{
-            property: 'restraint', says: 'is held by nothing', seen: 'is held by nothing', act: `fit a strap, bar or box that holds it within ${most} against a pull of ${pull}`,
+            property: 'restraint', says: 'is held by nothing', seen: 'is held by nothing', act: 'hold it by a strap, bar or box', recommend: `fit a strap, bar or box that holds it within ${most} against a pull of ${pull}`,
             correction: set('restraint', 'strap', `Record ${battery.id} as strapped`),
         } as const] : []),
         ...(flagOf(battery, 'terminals-covered') === false ? [{
-            property: 'terminals-covered', says: 'has live terminals that are not covered', seen: 'has live terminals that are not covered', act: 'cover its live terminals',
+            property: 'terminals-covered', says: 'has live terminals that are not covered', seen: 'has live terminals that are not covered', act: 'cover the terminals', recommend: 'cover its live terminals',
             correction: set('terminals-covered', 'yes', `Record the terminals of ${battery.id} as covered`),
         } as const] : []),
         ...(flagOf(battery, 'spring-clips') === true ? [{
-            property: 'spring-clips', says: 'is joined by spring clips', seen: 'is joined by spring clips', act: 'put bolted lugs in the place of the spring clips',
+            property: 'spring-clips', says: 'is joined by spring clips', seen: 'is joined by spring clips', act: 'fit bolted lugs', recommend: 'put bolted lugs in the place of the spring clips',
             correction: set('spring-clips', 'no', `Record ${battery.id} as without spring clips`),
         } as const] : []),
     ];
@@ -115,7 +117,8 @@ function faultsOf(battery: Battery): readonly Fault[] {
 
 function problem(record: SurveyRecord, battery: Battery, faults: readonly Fault[]): Raised {
     const rule = federalRule(record, '183.420');
-    const says = listed(faults.map(fault => fault.says));
+    // The longest, with its limit, stands last.
+    const says = listed([...faults].reverse().map(fault => fault.says));
     const act = listed(faults.map(fault => fault.act));
     const movement = siOf(battery, 'movement');
     const spanOf = (fault: Fault) => battery.facts.get(fault.property)?.span ?? battery.idSpan;
@@ -123,7 +126,7 @@ function problem(record: SurveyRecord, battery: Battery, faults: readonly Fault[
     return {
         components: [battery],
         at: first ? spanOf(first) : battery.idSpan,
-        message: `${nameOf(battery)} ${says}. By ${rule} a battery is held and its live terminals are covered, for it spills acid or makes an arc; ${act}.`,
+        message: `${nameOf(battery)} ${says}. It can spill acid or make an arc, and ${rule} asks for better; ${act}.`,
         ...(movement !== undefined && first?.property === 'movement'
             ? { figures: { movement: { value: movement * 1000, unit: 'mm' }, most: { value: batteryMovementLimitM * 1000, unit: 'mm' } } } : {}),
         related: others.map(fault => ({ message: `${nameOf(battery)} ${fault.says}`, span: spanOf(fault) })),
@@ -133,7 +136,7 @@ function problem(record: SurveyRecord, battery: Battery, faults: readonly Fault[
             urgency: flagOf(battery, 'ignition-space') === true ? 'before-use' : 'before-departure',
             seen: `Battery ${battery.id} ${listed(faults.map(fault => fault.seen))}.`,
             because: `By ${rule} a battery moves no more than ${lengthBoth(batteryMovementLimitM)} under a pull of ${pullText(battery)}, its live terminals are covered, and no spring clips are on them. Else it spills acid, or makes an arc.`,
-            recommend: `On ${battery.id}: ${act}.`,
+            recommend: `On ${battery.id}: ${listed(faults.map(fault => fault.recommend))}.`,
             cites: [['33 CFR 183', '183.420']],
         },
     };

@@ -73,14 +73,16 @@ reading M1 "Voltage drop" {
         { name: 'the same wire on 24 V', text: 'conductor W1 { gauge: 14 AWG  load: 5 A  length: 36 ft  voltage: 24 V  purpose: navigation-light }\n' },
     ],
     run(record, raise) {
-        for (const drop of dropsOf(record)) {
+        const drops = dropsOf(record);
+        const known = new Set(drops.map(drop => drop.wire));
+        for (const drop of drops) {
             const problem = judge(record, drop);
             if (problem) {
                 raise(problem);
             }
         }
         for (const wire of ofKind(record, 'conductor')) {
-            const drop = systemVoltageOf(wire) === undefined && !dropsOf(record).some(known => known.wire === wire) ? computed(wire, 12)[0] : undefined;
+            const drop = systemVoltageOf(wire) === undefined && !known.has(wire) ? computed(wire, 12)[0] : undefined;
             const purpose = purposeOf(record, wire);
             if (drop && purpose !== undefined && purpose !== 'cranking' && dropShare(drop) > allowedDropShare(circuitOf(purpose)) + 1e-9) {
                 raise({

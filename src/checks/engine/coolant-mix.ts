@@ -1,6 +1,6 @@
 /** What a mix of coolant does, and how to bring it to another share, in words. */
 import { convertTo } from '../../quantities/index.js';
-import { coolantBoilingK, coolantBoilingUnderCapK, coolantFreezingK, exchangedVolumeM3, freshMixM3, isFreezingTabulated, shareForFreezing, topUp, type Glycol } from '../../trade/coolant.js';
+import { coolantBoilingK, coolantBoilingUnderCapK, coolantFreezingK, exchangedVolumeM3, freshMixM3, isFreezingTabulated, shareForFreezing, topUp, type Glycol, type TopUp } from '../../trade/coolant.js';
 import { siOf, wordOf, type Component } from '../../record/model.js';
 import type { ProblemFigure } from '../contract.js';
 import { computedBoth } from '../fit/wording.js';
@@ -14,9 +14,10 @@ function shareOf(coolant: Component): number | undefined {
     return siOf(coolant, 'glycol') ?? (freezing !== undefined && kind && kinds.length === 1 ? shareForFreezing(kind, freezing) : undefined);
 }
 
-function freezingText(kind: Glycol, share: number): string {
+/** `of` tells the glycol where it may be either. */
+function freezingText(kind: Glycol, share: number, of: string): string {
     const point = temperatureBoth(coolantFreezingK(kind, share));
-    return isFreezingTabulated(kind, share) ? `at about ${point}` : `somewhere under ${point}, where the table of its freezing points ends at 60 %`;
+    return isFreezingTabulated(kind, share) ? `at about ${point}${of}` : `somewhere under ${point}${of}, where the table of freezing points ends at 60 %`;
 }
 
 /** "Such a mix freezes at about … and boils at about …": computed, for each kind of glycol that it may be of. */
@@ -27,11 +28,11 @@ export function mixText(coolant: Component, saysFreezing: boolean): string {
     }
     const kinds = kindsOf(coolant);
     const of = (kind: Glycol) => kinds.length > 1 ? ` as ${kind} glycol` : '';
-    const each = (text: (kind: Glycol) => string) => kinds.map(kind => `${text(kind)}${of(kind)}`).join(' and ');
+    const each = (point: (kind: Glycol) => number) => kinds.map(kind => `${temperatureBoth(point(kind))}${of(kind)}`).join(' and ');
     const cap = siOf(coolant, 'cap-pressure');
-    const underCap = cap === undefined || cap <= 0 ? '' : `, or ${each(kind => temperatureBoth(coolantBoilingUnderCapK(share, cap, kind)))} under its cap`;
-    const freezes = saysFreezing ? `freezes ${each(kind => freezingText(kind, share))}${kinds.length > 1 ? ',' : ''} and ` : '';
-    return ` Such a mix ${freezes}boils at about ${each(kind => temperatureBoth(coolantBoilingK(share, kind)))}${underCap}.`;
+    const underCap = cap === undefined || cap <= 0 ? '' : `, or ${each(kind => coolantBoilingUnderCapK(share, cap, kind))} under its cap`;
+    const freezes = saysFreezing ? `freezes ${kinds.map(kind => freezingText(kind, share, of(kind))).join(' and ')}${kinds.length > 1 ? ',' : ''} and ` : '';
+    return ` Such a mix ${freezes}boils at about ${each(kind => coolantBoilingK(share, kind))}${underCap}.`;
 }
 
 /** The computed points as figures, by kind of glycol. */
@@ -81,17 +82,28 @@ function exchangeText(coolant: Component, target: number): string {
         return '';
     }
     const isWeak = share < target;
-    const addedShare = isWeak ? (wordOf(coolant, 'added') === 'premix' ? 0.5 : 1) : 0;
-    const fill = addedShare === 1 ? 'concentrate' : addedShare === 0 ? 'water' : 'premix of 50 %';
+    const stronger = wordOf(coolant, 'added') === 'premix' ? 0.5 : 1;
     const shortByM3 = siOf(coolant, 'short-by') ?? 0;
-    if (isWeak && shortByM3 > 0) {
-        const filling = topUp({ volumeM3, share, targetShare: target, addedShare, shortByM3 });
-        return filling === undefined ? unreachable(fill) : filling.drainM3 === 0
-            ? ` by topping it up with ${liters(filling.addM3)} of ${fill}${filling.waterM3 > 1e-6 ? ` and ${liters(filling.waterM3)} of water` : ''}, without draining`
-            : ` by draining ${liters(filling.drainM3)} and filling with ${liters(filling.addM3)} of ${fill}`;
+    if (shortByM3 > 0) {
+        return topUpText({ volumeM3, share, targetShare: target, addedShare: stronger, shortByM3 });
     }
+    const addedShare = isWeak ? stronger : 0;
+    const fill = fillOf(addedShare);
     const exchanged = exchangedVolumeM3({ volumeM3, share, targetShare: target, addedShare });
     return exchanged === undefined ? unreachable(fill) : ` by draining ${liters(exchanged)} and filling with ${fill}`;
 }
+
+/** The same where the system is not full. */
+function topUpText(short: TopUp): string {
+    const fill = fillOf(short.addedShare);
+    const filling = topUp(short);
+    if (filling === undefined) {
+        return unreachable(fill);
+    }
+    const parts = [...(filling.addM3 > 1e-6 ? [`${liters(filling.addM3)} of ${fill}`] : []), ...(filling.waterM3 > 1e-6 ? [`${liters(filling.waterM3)} of water`] : [])];
+    return filling.drainM3 > 1e-6 ? ` by draining ${liters(filling.drainM3)} and filling with ${parts.join(' and ')}` : ` by topping it up with ${parts.join(' and ')}, without draining`;
+}
+
+const fillOf = (addedShare: number) => addedShare === 1 ? 'concentrate' : addedShare === 0 ? 'water' : 'premix of 50 %';
 
 const unreachable = (fill: string) => ` by a full change; adding ${fill} to what stays in does not reach it`;

@@ -170,7 +170,7 @@ function ask(record: SurveyRecord, coolant: Component<'coolant'>): Raised | unde
     const age = yearsSinceChange(record, coolant);
     const changed = coolant.facts.get('changed');
     const inhibitor = wordOf(coolant, 'inhibitor');
-    if (changed && age !== undefined && age > 2 && (inhibitor === undefined || inhibitor === 'unknown')) {
+    if (changed && age !== undefined && age > 2 && !coolant.facts.has('makers-term') && (inhibitor === undefined || inhibitor === 'unknown')) {
         return {
             components: [coolant], at: changed.span, severity: 'hint',
             message: `${nameOf(coolant)} was last changed in ${changed.written}; record its inhibitor to tell whether it is past its term, 2 years plain or 5 organic.`,

@@ -1,6 +1,6 @@
 /** Cooling water let into the exhaust too near the waterline, without a vented loop that stands high enough. */
 import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, wordOf, yardstick, type Component, type Run, type SurveyRecord } from '../../record/model.js';
-import { isLoopHighEnough, leastLoopHeeledM, leastLoopM } from '../../trade/exhaust.js';
+import { heightToleranceM, isLoopHighEnough, leastLoopHeeledM, leastLoopM } from '../../trade/exhaust.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, lengthBoth } from '../fit/wording.js';
 import { siphonLoopMissingOrLow } from '../openings/siphon-loop-missing-or-low.js';
@@ -69,7 +69,7 @@ function judge(record: SurveyRecord, riser: Component): Raised | undefined {
     const height = measured(riser, 'injection-above-waterline');
     const makers = measured(riser, 'makers-least');
     const usual = yardstick(record, 'riser-height');
-    if (!height || height.quantity.si >= (makers?.quantity.si ?? usual.si) - toleranceM) {
+    if (!height || height.quantity.si >= (makers?.quantity.si ?? usual.si) - heightToleranceM) {
         return undefined;
     }
     const limit = makers ? { text: `the ${both(makers.quantity)} that the engine’s manual asks for`, seen: `the {${riser.id}.makers-least} that the engine’s manual asks for`, m: makers.quantity.si }
@@ -87,15 +87,12 @@ function judge(record: SurveyRecord, riser: Component): Raised | undefined {
     if (isHigh === undefined) {
         return asks(riser, loop, `The injection at ${nameOf(riser)} is ${both(height.quantity)} above the waterline; record top-above-waterline of ${loop.id} to tell whether its loop keeps the sea out.`);
     }
-    const low = rest !== undefined && rest < leastLoopM - 1e-6 ? 'top-above-waterline' : 'top-above-heeled-waterline';
+    const low = rest !== undefined && rest < leastLoopM - heightToleranceM ? 'top-above-waterline' : 'top-above-heeled-waterline';
     return isHigh ? undefined : problem(riser, height, limit, {
         loop, fault: 'its loop', at: low,
         text: `the top of its vented loop (${loop.id}) stands ${lengthBoth((low === 'top-above-waterline' ? rest : heeled) ?? 0)} above the ${low === 'top-above-waterline' ? '' : 'heeled '}waterline, where ${lengthBoth(low === 'top-above-waterline' ? leastLoopM : leastLoopHeeledM)} is the least`,
     });
 }
-
-/** Heights are measured to a millimeter at best: 12 in and 305 mm are one height. */
-const toleranceM = 0.0005;
 
 interface Limit {
     readonly m: number;

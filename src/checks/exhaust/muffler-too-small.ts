@@ -1,7 +1,7 @@
 /** A muffler that cannot hold what runs back into it when the engine stops. */
 import { convertTo } from '../../quantities/index.js';
 import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, type Component, type SurveyRecord } from '../../record/model.js';
-import { drainBackM3, leastMufflerM3, mufflerMargin } from '../../trade/muffler.js';
+import { drainBackM3, leastMufflerM3, longestDrainBackM, mufflerMargin } from '../../trade/muffler.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
 import { measured } from '../shaft/trial-runs.js';
@@ -136,7 +136,7 @@ function problem(record: SurveyRecord, muffler: Component, { volume, bore, drain
             urgency: isFound ? 'before-departure' : 'in-upkeep',
             seen: `${muffler.title ?? 'The muffler'} (${muffler.id}) holds {${muffler.id}.volume}; {${muffler.id}.drain-back-length} of hose of ${boreSeen} bore drain back into it, about ${computedBoth(back, 'volume')}${isFound ? ', and water was found on the engine’s side' : ''}.`,
             because: `It is to hold ${mufflerMargin} times what runs back, ${computedBoth(needed, 'volume')}; what it cannot hold runs back into the engine.`,
-            recommend: `Fit a muffler of at least ${computedBoth(needed, 'volume')}, or a high loop close behind ${muffler.id} so that less hose drains back.`,
+            recommend: `Fit a muffler of at least ${computedBoth(needed, 'volume')}, or lead the hose over a high point close behind ${muffler.id}, so that no more than ${computedBoth(longestDrainBackM(volume, bore), 'length')} of it drain back.`,
         },
     };
 }

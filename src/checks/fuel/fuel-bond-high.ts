@@ -16,7 +16,7 @@ export const fuelBondHigh = defineCheck({
     computes: 'Gasoline, metal parts: a fault from 100 ohm to ground on, or where no wire joins fill, tank and ground.',
     sources: [
         { text: 'metal parts of fill and tank grounded through less than 100 ohm', standard: '33 CFR 183', clause: '183.572', provenance: 'memory' },
-        { text: 'fills of plastic with a metal cap or chain are left off the bonding', provenance: 'published' },
+        { text: 'fills of plastic with a metal cap or chain are left off the bonding', provenance: 'secondary' },
     ],
     limits: [
         'The rule binds builders of boats with gasoline engines; on a boat in service it is good practice.',

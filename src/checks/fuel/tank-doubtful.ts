@@ -1,6 +1,6 @@
 /** A fuel tank that leaks, moves, stands wet or is old with its bottom unseen. */
 import { movesTooMuch, tankMovementLimitM } from '../../trade/fuel-line.js';
-import { flagOf, materialOf, nameOf, ofKind, siOf, valueOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
+import { flagOf, materialOf, nameOf, ofKind, siOf, valueOf, wordOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Severity, type Urgency } from '../contract.js';
 import { isOlderThanMonths } from '../dates.js';
 import { both, lengthBoth, listed } from '../fit/wording.js';
@@ -26,7 +26,7 @@ export const tankDoubtful = defineCheck({
         'Age is taken from made or fitted of the tank itself, never from that of the vessel.',
         'Foam, wet supports and water on top are judged of metal tanks alone; where the material is not recorded it is asked for.',
         'A test without a label pressure counts if the tank held it.',
-        'Water and holding tanks are not judged.',
+        'Water and holding tanks are not judged; nor is the movement of a portable tank.',
     ],
     examples: [{
         name: 'tank that moves',
@@ -91,7 +91,8 @@ const rechock = 'chock it anew so that it cannot move and drains all round';
 
 function faultsOf(tank: Component<'fuel-tank'>): readonly Doubt[] {
     const isMetal = materialOf(tank)?.isMetal === true;
-    const moves = valueOf(tank, 'moves');
+    // A tank that is carried ashore to be filled is no part of the boat; whether it is lashed is another matter.
+    const moves = wordOf(tank, 'build') === 'portable' ? undefined : valueOf(tank, 'moves');
     const tested = valueOf(tank, 'tested');
     const limit = lengthBoth(tankMovementLimitM);
     const doubts: readonly (Doubt | undefined)[] = [
@@ -182,7 +183,7 @@ function problem(record: SurveyRecord, tank: Component<'fuel-tank'>, doubts: rea
         components: [tank],
         at, severity,
         message: `${nameOf(tank)} ${once(doubt => doubt.what)}${isRule ? ' (good practice per 33 CFR 183.550)' : ''}. ${capital(once(doubt => doubt.why))}; ${once(doubt => doubt.remedy)}.`,
-        ...(moves !== undefined && movesTooMuch(moves) ? { figures: { movement: { value: moves * 1000, unit: 'mm' }, limit: { value: tankMovementLimitM * 1000, unit: 'mm' } } } : {}),
+        ...(moves !== undefined && doubts.some(doubt => doubt.property === 'moves') ? { figures: { movement: { value: moves * 1000, unit: 'mm' }, limit: { value: tankMovementLimitM * 1000, unit: 'mm' } } } : {}),
         corrections: doubts.every(doubt => doubt.kind === 'age') ? [{ kind: 'set-fact', title: `Record that ${tank.id} held a pressure test`, component: tank, property: 'held', value: 'yes' }] : [],
         draft: {
             title: `Fuel tank ${tank.id} ${doubts.some(doubt => doubt.kind === 'leak') ? 'leaks' : 'is doubtful'}`,

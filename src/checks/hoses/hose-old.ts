@@ -1,6 +1,7 @@
 /** A hose past its years, or one that shows its age. */
 import { flagOf, nameOf, ofKind, runsThrough, valueOf, wordOf, yardstick, type Component, type DateFigure, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
+import { isGasHose } from '../gas/gas-system.js';
 import { floodCritical } from '../lies.js';
 import { surveyedOn, yearsBetween } from './age.js';
 import { isFuelHose, serviceOf } from './service.js';
@@ -21,7 +22,7 @@ export const hoseOld = defineCheck({
     computes: 'A fault where the condition is perished, cracked or swollen, or cracks reach the cord. Advice where it is soft, and where the years from made to the attendance exceed the yardstick hose-life (exhaust-hose-life on exhaust).',
     sources: [{ text: '10 years, 8 on exhaust; makers name 5 to 10', provenance: 'practice' }],
     yardsticks: ['hose-life', 'exhaust-hose-life'],
-    limits: ['Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
+    limits: ['The years of a gas hose that shows nothing are left to gas-part-out-of-date.', 'Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
     examples: [{
         name: 'perished hose',
         bad: `vessel "Marram" {}
@@ -65,6 +66,8 @@ run R1: SV1 -> H1
             const limit = yardstick(record, runsThrough(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? 'exhaust-hose-life' : 'hose-life');
             if (shows !== undefined) {
                 raise(shownAge(record, hose, shows, made, years));
+            } else if (isGasHose(record, hose)) {
+                continue; // Its years are judged by gas-part-out-of-date.
             } else if (made && years !== undefined && years > limit.si / yearS + 1e-6) {
                 raise(oldByDate(hose, made, years, limit));
             } else if (made && !today) {

@@ -18,7 +18,7 @@ export const marksOrPlacardsShort = defineCheck({
         'official-number, or marking: marked, letter-height, text, permanent, side', 'vessel: official-number, for name and port', 'placard: placard-for, width, height, posted', 'certificate, radio-license, insurance, placard: expires',
         'vessel: length-on-deck or length-overall, fuel, used-on (or water); a stove', 'the day of the last attendance',
     ],
-    computes: 'A fault where the official number inside is lower than 3 in (76 mm), lacks the letters NO. or can be taken off without a trace; where name or port of a documented vessel is lower than 4 in (102 mm); where a state number is lower than 3 in or on one bow only; where from 26 ft (7.92 m) on the oil placard is under 5 by 8 in or the garbage placard under 9 by 4 in or missing; and where a paper has run out. Advice where from 40 ft on, with a galley, there is no waste plan.',
+    computes: 'A fault where the official number inside is lower than 3 in (76 mm), lacks the letters NO. or can be taken off without a trace; where name or port of a documented vessel is lower than 4 in (102 mm); where a state number is lower than 3 in or on one bow only; where from 26 ft (7.92 m) on the oil placard is under 5 by 8 in or the garbage placard under 9 by 4 in, or either is not posted or missing; and where a paper has run out. Advice where from 40 ft on, with a galley, there is no waste plan.',
     sources: [
         { text: 'name and hailing port', standard: '46 CFR 67', clause: '67.123', provenance: 'published' },
         { text: 'official number', standard: '46 CFR 67', clause: '67.121', provenance: 'secondary' },
@@ -67,6 +67,17 @@ placard P1 { placard-for: garbage }
 placard P2 { placard-for: oil }
 `,
         correction: 'Add an oil placard',
+    }, {
+        name: 'oil placard in a drawer',
+        bad: `vessel "Marram" { length-on-deck: 34 ft  fuel: diesel }
+placard P1 { placard-for: garbage  posted: yes }
+placard P2 { placard-for: oil  posted: no }
+`,
+        fixed: `vessel "Marram" { length-on-deck: 34 ft  fuel: diesel }
+placard P1 { placard-for: garbage  posted: yes }
+placard P2 { placard-for: oil  posted: yes }
+`,
+        correction: 'Record P2 as posted',
     }, {
         name: 'insurance run out',
         bad: `survey "1" pre-purchase { attended 2026-10-06 afloat "Berth" }
@@ -227,28 +238,34 @@ function judgePlacards(record: SurveyRecord, raise: Raise): void {
     }
 }
 
-function isUp(placard: Component): boolean {
-    return countOf(placard) > 0 && flagOf(placard, 'posted') !== false;
-}
-
-/** Raises those that are too small; true where one is there, of whatever size. */
+/** Raises one that hangs nowhere, and those that are too small; true where one is there at all. */
 function judgePlacardsOf(kind: 'oil' | 'garbage', placards: readonly Component[], raise: Raise): boolean {
-    const there = placards.filter(placard => wordOf(placard, 'placard-for') === kind && isUp(placard));
-    for (const placard of there) {
-        if (!isPlacardLargeEnough(kind, siOf(placard, 'width'), siOf(placard, 'height'))) {
-            const sides = (['width', 'height'] as const).filter(side => placard.facts.has(side));
-            const measured = sides.map(side => {
-                const value = placard.facts.get(side)?.values[0];
-                return value?.type === 'quantity' ? both(value) : '';
-            });
-            raise(shortfall({
-                ...placardRules[kind], on: placard, property: sides[0] ?? 'placard-for', title: `The ${kind} placard is too small`,
-                what: `is ${kind === 'oil' ? 'an' : 'a'} ${kind} placard of ${measured.join(' by ')}, where at least ${leastPlacard[kind].text} is asked for`,
-                seen: `is ${kind === 'oil' ? 'an' : 'a'} ${kind} placard of ${sides.map(side => `{${placard.id}.${side}}`).join(' by ')}`, remedy: `post one of at least ${leastPlacard[kind].text}`,
-            }));
-        }
+    const there = placards.filter(placard => wordOf(placard, 'placard-for') === kind && countOf(placard) > 0);
+    const [first] = there;
+    if (first && there.every(placard => flagOf(placard, 'posted') === false)) {
+        raise(shortfall({
+            ...placardRules[kind], on: first, property: 'posted', title: `The ${kind} placard is not posted`, what: 'is aboard and not posted', seen: 'is aboard and not posted', remedy: 'post it there',
+            corrections: [{ kind: 'set-fact', title: `Record ${first.id} as posted`, component: first, property: 'posted', value: 'yes' }],
+        }));
+        return true;
+    }
+    for (const placard of there.filter(one => !isPlacardLargeEnough(kind, siOf(one, 'width'), siOf(one, 'height')))) {
+        raise(tooSmall(kind, placard));
     }
     return there.length > 0;
+}
+
+function tooSmall(kind: 'oil' | 'garbage', placard: Component): Raised {
+    const sides = (['width', 'height'] as const).filter(side => placard.facts.has(side));
+    const measured = sides.map(side => {
+        const value = placard.facts.get(side)?.values[0];
+        return value?.type === 'quantity' ? both(value) : '';
+    });
+    return shortfall({
+        ...placardRules[kind], on: placard, property: sides[0] ?? 'placard-for', title: `The ${kind} placard is too small`,
+        what: `is ${placardNames[kind]} of ${measured.join(' by ')}, where at least ${leastPlacard[kind].text} is asked for`,
+        seen: `is ${placardNames[kind]} of ${sides.map(side => `{${placard.id}.${side}}`).join(' by ')}`, remedy: `post one of at least ${leastPlacard[kind].text}`,
+    });
 }
 
 const placardNames = { oil: 'an oil placard', garbage: 'a garbage placard', 'waste-plan': 'a waste plan' } as const;

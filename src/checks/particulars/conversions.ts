@@ -35,6 +35,9 @@ function isOtherSystem(a: QuantityFigure, b: QuantityFigure): boolean {
 
 /** Figures of a text with the figure in parentheses right behind them, in the other system of units. */
 export function conversionsIn(said: string): readonly Conversion[] {
+    if (!/\d\D*\([^)]*\d/.test(said)) {
+        return [];
+    }
     const figures = figuresIn(said);
     return figures.flatMap(({ text, index }): Conversion[] => {
         const behind = /^\s*\(\s*(?:about\s+|approx\.?\s+|or\s+|ca\.?\s+|=\s*|~\s*|≈\s*)?/.exec(said.slice(index + text.length));

@@ -1,7 +1,7 @@
 /** A weight, speed or tank that cannot be true of a vessel of her size: pounds for kilograms, miles for knots. */
 import { blockCoefficient, speedLengthRatio } from '../../trade/hull-speed.js';
 import { blockBounds, fuelShare, fuelShareMost, speedLengthMost } from '../../trade/plausible-particulars.js';
-import { ofKind, siOf, valueOf, wordOf, type Component, type Quantity, type Span, type SurveyRecord, type Vessel } from '../../record/model.js';
+import { ofKind, rowsOf, siOf, valueOf, wordOf, type Component, type Quantity, type Span, type SurveyRecord, type Vessel } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
 import { hasDrive, hullsOf, inOtherUnits, isBox, isMultihull, isPower, typeOf } from './craft.js';
@@ -13,7 +13,7 @@ export const figureNotPlausible = defineCheck({
     isOfReport: true,
     title: 'A figure cannot be true of a vessel of her size',
     why: 'A slip of a unit on the first page goes into lifting, premium and price.',
-    needs: ['vessel: displacement, length-waterline, beam, draft (of a catamaran hull-beam)', 'vessel: hull-draft, where the draft counts keel or drive', 'vessel: running, with cruising-speed or top-speed', 'vessel: fuel-capacity or fuel-tank: capacity, with displacement'],
+    needs: ['vessel: displacement, length-waterline, beam, draft (of a catamaran hull-beam)', 'vessel: hull-draft, where the draft counts keel or drive', 'vessel: running, with cruising-speed, top-speed or runs of a trial both ways', 'vessel: fuel-capacity or fuel-tank: capacity, with displacement'],
     computes: 'Block coefficient = mass / (1025 x waterline x beam x draft), of one hull of a catamaran: 0.12 to 0.85 (0.04 where the draft counts a keel, to 1 for a box). A displacement hull under power: at most 1.5 x sqrt(waterline in ft) knots. Fuel: at most 25 % of her displacement.',
     sources: [
         { text: 'mass over the block of her waterline in sea water', provenance: 'computed' },
@@ -64,6 +64,7 @@ export const figureNotPlausible = defineCheck({
         if (vessel) {
             judgeBlock(record, vessel, raise);
             judgeSpeeds(vessel, raise);
+            judgeTrial(record, vessel, raise);
             judgeFuel(record, vessel, raise);
         }
     },
@@ -152,6 +153,27 @@ function judgeSpeeds(vessel: Vessel, raise: Raise): void {
             raise(speedProblem(property, speed, at, length));
         } else if (running === undefined && ['sailing-yacht', 'wooden-classic', 'steel-vessel', 'houseboat'].includes(typeOf(vessel) ?? '')) {
             raise({ components: [], at, severity: 'hint', message: `${both(speed)} is more than a displacement hull of ${both(length)} reaches; record running: displacement, semi-displacement or planing, to tell whether it can be true.` });
+        }
+    }
+}
+
+/** Runs of the trial, both ways averaged so that a current falls out. */
+function judgeTrial(record: SurveyRecord, vessel: Vessel, raise: Raise): void {
+    const length = valueOf(vessel, 'length-waterline') ?? valueOf(vessel, 'length-on-deck') ?? valueOf(vessel, 'length-overall');
+    if (!length || isMultihull(vessel) || wordOf(vessel, 'running') !== 'displacement') {
+        return;
+    }
+    for (const { row } of rowsOf(record, 'trial')) {
+        const [one, other] = [siOf(row, 'speed'), siOf(row, 'speed-against')];
+        const at = row.facts.get('speed')?.span;
+        const mean = one !== undefined && other !== undefined ? (one + other) / 2 : undefined;
+        if (at && mean !== undefined && speedLengthRatio(mean, length.si) > speedLengthMost + 1e-9) {
+            raise({
+                components: [], at,
+                message: `At the trial (${row.label}) she made ${computedBoth(mean, 'speed')} on the mean of both ways, more than a displacement hull of ${both(length)} on the waterline reaches under power. Miles an hour may have been taken for knots; verify the unit of the instrument.`,
+                figures: { speed: { value: mean * 3600 / 1852, unit: 'kn' } },
+                corrections: [{ kind: 'set-vessel-fact', title: 'Record that she is a semi-displacement hull', property: 'running', value: 'semi-displacement' }],
+            });
         }
     }
 }

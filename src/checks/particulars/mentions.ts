@@ -35,7 +35,13 @@ const apart = /\b(?:stated?|claim(?:ed|s)?|advertis\w*|list(?:ed|ing)|brochure|p
 /** What follows a draft or beam that is measured in another state. */
 const otherState = /^\s*(?:\([^)]*\)\s*)?,?\s*(?:with|when|aft\b|forward\b|light\b|loaded\b|at\s+(?:the\s+)?(?:stern|bow|transom|deck|waterline|half|full)|board|keel|plates?|drives?\s|on\s+deck|folded)/i;
 
+/** Texts without any of these mention none, which most do. */
+const anyName = /length|LOA|LOD|LWL|beam|dra(?:ft|ught|ws)|drew/i;
+
 export function mentionsIn(entry: ProseEntry): readonly Mention[] {
+    if (!anyName.test(entry.said)) {
+        return [];
+    }
     return sentencesOf(entry).filter(({ said }) => !apart.test(said)).flatMap(({ said, start }) => figuresIn(said).flatMap(({ text, index }): Mention[] => {
         const read = parseFigure(text);
         if (!read.ok || read.figure.kind !== 'quantity' || read.figure.dimension !== 'length' || otherState.test(said.slice(index + text.length))) {

@@ -58,7 +58,7 @@ export const otherBoatLeftIn = defineCheck({
     run(record, raise) {
         const tellers = tellersOf(record);
         for (const entry of proseOf(record)) {
-            if (entry.property === 'follows' || (entry.owner.type === 'valuation' && entry.property !== 'remarks')) {
+            if (entry.property === 'follows' || entry.owner.type === 'comparable' || (entry.owner.type === 'valuation' && entry.property !== 'remarks')) {
                 continue;
             }
             names(record, entry, raise);

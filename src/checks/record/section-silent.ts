@@ -1,6 +1,7 @@
 /** A part of the vessel that the survey is to speak of, and on which it says nothing. */
 import { wordOf, valuesOf, type KindInfo, type Reading, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction } from '../contract.js';
+import { listed } from '../fit/wording.js';
 
 /** Share of a grid that must be filled, or its empty cells explained. */
 const filledShare = 0.8;
@@ -34,12 +35,18 @@ export const sectionSilent = defineCheck({
     ],
     run(record, raise) {
         const { survey } = record;
-        for (const part of silentParts(record)) {
-            const title = record.vocabulary.wordLists.get('part')?.words.get(part) ?? part;
+        const parts = silentParts(record);
+        if (parts.length > 0) {
+            const titleOf = (part: string) => record.vocabulary.wordLists.get('part')?.words.get(part) ?? part;
+            const named = listed(parts.map(part => `${lowerFirst(titleOf(part))} (${part})`));
             raise({
                 components: [], at: survey ? { ...survey.span, end: survey.span.start + 'survey'.length } : { uri: record.mainUri, start: 0, end: 0 },
-                message: `Nothing is recorded of ${title.toLowerCase()} (${part}), which a survey of this kind on such a craft is to speak of. Silence would be read as sound; record what was seen, or say in the survey block why it was not: unseen ${part} "…": "…".`,
-                corrections: corrections(record, part, title),
+                message: `Nothing is recorded of ${named}, which a survey of this kind on such a craft is to speak of. Silence would be read as sound; record what was seen, or say in the survey block why it was not: unseen ${parts[0] ?? ''} "…": "…".`,
+                figures: { 'parts left silent': { value: parts.length, unit: '' } },
+                corrections: [
+                    ...(parts.length > 1 ? [{ kind: 'add-to-survey' as const, title: `Add all ${parts.length} to what was not seen`, text: parts.map(part => `unseen ${part} "${titleOf(part)}": ""`) }] : []),
+                    ...parts.flatMap(part => corrections(record, part, titleOf(part))),
+                ],
             });
         }
         for (const reading of record.readings) {
@@ -53,6 +60,9 @@ export const sectionSilent = defineCheck({
         }
     },
 });
+
+/** "Fuel" inside a sentence, but "DC electrical" as it is. */
+const lowerFirst = (title: string) => /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 
 /** Parts that both coverages expect and of which nothing is said. Without both, nothing is expected. */
 function silentParts(record: SurveyRecord): string[] {
@@ -83,8 +93,8 @@ function corrections({ vocabulary }: SurveyRecord, part: string, title: string):
     const kinds = [...vocabulary.kinds.values()].filter((kind: KindInfo) => kind.vesselPart === part && !kind.isForm && !parents.has(kind.id)).slice(0, 3);
     const idOf = (kind: KindInfo) => `${kind.id.split('-').map(word => word.charAt(0).toUpperCase()).join('')}-${part}`;
     return [
-        { kind: 'add-to-survey', title: `Add ${part} to what was not seen`, text: `unseen ${part} "${title}": ""` },
-        { kind: 'add-to-survey', title: `Say that ${part} is not fitted`, text: `absent ${part} "${title}": ""` },
+        { kind: 'add-to-survey', title: `Add ${part} to what was not seen`, text: [`unseen ${part} "${title}": ""`] },
+        { kind: 'add-to-survey', title: `Say that ${part} is not fitted`, text: [`absent ${part} "${title}": ""`] },
         {
             kind: 'add-statement', title: `Add a section for ${part}`,
             lines: [`system ${part} "${title}" {`, ...kinds.map(kind => `    ${kind.id} ${idOf(kind)} "${kind.title}" { condition: not-proved }`), '}'],

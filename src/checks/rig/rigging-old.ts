@@ -90,13 +90,9 @@ function judge(record: SurveyRecord, wires: readonly Component<'wire'>[]): Raise
     if (!today) {
         return { components: wires, at: wire.facts.get('fitted')?.span ?? wire.idSpan, severity: 'hint', message: `${named(wires)}: fitted in ${fitted.written}; record when she was attended to tell the age.` };
     }
-    if (!isPastTerm(fitted, today, Math.round(term.years * 12))) {
-        return undefined;
-    }
-    const years = yearsBetween(fitted, today);
-    // The calendar has said that the term is past; a leap day must not say otherwise.
-    const step = riggingStep(Math.max(years, term.years + 1e-6), term.years);
-    return old(record, wires, wire, { term, step, years: Math.floor(years + 1e-6) });
+    const step = riggingStep(fitted, today, Math.round(term.years * 12));
+    // A day's slack, for a calendar year may be a quarter of a day short of one.
+    return step === 'within' ? undefined : old(record, wires, wire, { term, step, years: Math.floor(yearsBetween(fitted, today) + 1 / 365) });
 }
 
 const named = (wires: readonly Component[]): string => listed(wires.map(nameOf));

@@ -1,5 +1,5 @@
 /** A life raft past its service, too small or not made fast, and a hydrostatic release past its month. */
-import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, siOf, valueOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { hasPassed, isOlderThanMonths } from '../dates.js';
 import { listed } from '../fit/wording.js';

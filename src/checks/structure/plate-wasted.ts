@@ -126,6 +126,10 @@ function lossOf(record: SurveyRecord, { isLight }: Gauging, place: GaugedPlace):
     }
     const limit = yardstick(record, step === 'renew' ? 'plate-renew' : step === 'watch' ? 'plate-watch' : isLight ? 'plate-plan-light' : 'plate-plan');
     const asks = step === 'renew' ? 'past which plating is renewed' : step === 'plan' ? `from which its renewal is planned${isLight ? ' on a lightly built craft' : ''}` : 'from which plating is watched';
+    if (place.label !== undefined) {
+        const verb = step === 'renew' ? 'renewed over' : step === 'plan' ? 'renewal planned from' : 'watched from';
+        return [{ place, step, share, isPit: false, says: `has lost ${percent(share)} of its original thickness (${verb} ${limit.written}, ${limit.whose})` }];
+    }
     return [{ place, step, share, isPit: false, says: `has lost ${percent(share)} of its original thickness against ${limit.whose} of ${limit.written} ${asks}` }];
 }
 

@@ -142,7 +142,7 @@ function decay(record: SurveyRecord, place: Place): Raised {
     const urgency: Urgency = place.isVital && lies(record) !== 'afloat' ? 'before-launch' : 'next-haul-out';
     return {
         components: place.components, at: own?.facts.get('probe')?.span ?? place.at,
-        message: `${place.name} ${reads(place)}, over ${percent(saturatedWoodShare)}, and a probe goes in ${lengthBoth(probeM)}, past ${lengthBoth(softProbeM)}${fresh(place)}. That is decay; cut it back to sound wood and scarf in new.`,
+        message: `${place.name} ${reads(place)}, over ${percent(saturatedWoodShare)}, and a probe goes in ${lengthBoth(probeM)}, past ${lengthBoth(softProbeM)}${fresh(place)}. That is consistent with decay; cut it back to sound wood and scarf in new.`,
         figures: { moisture: { value: Math.round(share * 1000) / 10, unit: '%' }, probe: { value: Math.round(probeM * 1e4) / 10, unit: 'mm' } },
         draft: {
             title: `Decay in ${own ? own.title ?? own.id : place.name}`, urgency,

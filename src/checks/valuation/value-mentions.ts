@@ -9,6 +9,9 @@ const another = /\b(?:replacement|insured|agreed|former|earlier|previous|asking|
 
 /** The amounts of a text that are named as the value, each with where it stands. */
 export function valueMentions(text: string): AmountInText[] {
+    if (!/value/i.test(text)) {
+        return [];
+    }
     return amountsInText(text).filter(({ start, currencies, isInWords }) => {
         if (currencies === undefined && !isInWords) {
             return false;

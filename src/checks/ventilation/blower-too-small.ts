@@ -118,17 +118,18 @@ function problem(space: VentilatedSpace, first: Component, rated: Flow, measured
     const names = listed(blowers.map(blower => blower.id));
     const idle = blowers.filter(blower => wordOf(blower, 'works') === 'no');
     const size = volume ? spaceBoth(volume.quantity.si) : undefined;
+    const isOne = blowers.length === 1;
     const short = [
-        ...(fallsShort(rated) ? [`rated ${airBoth(rated.totalM3s ?? 0)}, where ${airBoth(rated.neededM3s)} is asked for`] : []),
-        ...(fallsShort(measured) ? [`${idle.length === blowers.length ? 'moving nothing' : `moving ${airBoth(measured.totalM3s ?? 0)} as measured`}, where ${airBoth(measured.neededM3s)} is asked for`] : []),
-    ];
+        ...(fallsShort(rated) ? [`${isOne ? 'is' : 'are'} rated ${airBoth(rated.totalM3s ?? 0)}, where ${airBoth(rated.neededM3s)} is asked for`] : []),
+        ...(fallsShort(measured) ? [`${isOne ? 'moves' : 'move'} ${idle.length === blowers.length ? 'nothing' : `${airBoth(measured.totalM3s ?? 0)} as measured`}, where ${airBoth(measured.neededM3s)} is asked for`] : []),
+    ].join(', and ');
     const idleText = idle.length > 0 ? ` (${listed(idle.map(blower => blower.id))} not working)` : '';
     const suits = (m3: number) => m3 >= 0.1 && (rated.totalM3s === undefined || rated.totalM3s >= blowerRatingM3s(m3) * slack) && (measured.totalM3s === undefined || measured.totalM3s >= blowerOutputM3s(m3) * slack);
-    const of = size ? `for ${size}` : 'for a space of any size';
+    const of = size ? `in ${size}` : 'in a space of any size';
     return {
         components: [...blowers],
         at: first.facts.get(fallsShort(rated) ? 'rated-flow' : 'measured-flow')?.span ?? first.idSpan,
-        message: `The blowing of ${space.title} (${names})${idleText} is ${listed(short)} ${of} with a gasoline engine (good practice per 33 CFR 183.610). Vapor is not cleared before starting; fit a larger blower with a short, straight duct.`,
+        message: `${isOne ? 'Blower' : 'Blowers'} ${names} of ${space.title}${idleText} ${short} ${of} with a gasoline engine (good practice per 33 CFR 183.610). Vapor is not cleared before starting; fit a larger blower with a short, straight duct.`,
         figures: {
             ...(rated.totalM3s === undefined ? {} : { rated: { value: rated.totalM3s / cfmM3s, unit: 'cfm' }, 'rating asked for': { value: rated.neededM3s / cfmM3s, unit: 'cfm' } }),
             ...(measured.totalM3s === undefined ? {} : { measured: { value: measured.totalM3s / cfmM3s, unit: 'cfm' }, 'flow asked for': { value: measured.neededM3s / cfmM3s, unit: 'cfm' } }),
@@ -137,7 +138,7 @@ function problem(space: VentilatedSpace, first: Component, rated: Flow, measured
         draft: {
             title: `Blower of ${space.title} is too small`,
             urgency: 'before-use',
-            seen: `The blowing of ${space.title} (${names})${idleText} is ${listed(short)} ${volume ? `for a net volume of {${volume.on.id}.${volume.property}}` : 'for a space of any size'} with a gasoline engine.`,
+            seen: `${isOne ? 'Blower' : 'Blowers'} ${names} of ${space.title}${idleText} ${short} ${volume ? `in a net volume of {${volume.on.id}.${volume.property}}` : 'in a space of any size'} with a gasoline engine.`,
             because: 'Gasoline vapor is heavier than air and gathers low; what the blower does not clear before starting may explode.',
             recommend: `Fit a blower rated at least ${airBoth(rated.neededM3s)} with a short, straight duct, and measure at least ${airBoth(measured.neededM3s)} at its outlet.`,
             cites: [['33 CFR 183', '183.610']],

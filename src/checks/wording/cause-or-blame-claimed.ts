@@ -42,7 +42,7 @@ export const causeOrBlameClaimed = defineCheck({
     ],
     run(record, raise) {
         for (const entry of proseOf(record)) {
-            if (entry.owner.type === 'valuation' || ['statement', 'purpose', 'scope', 'limits', 'fee-basis'].includes(entry.property)) {
+            if (entry.owner.type === 'comparable' || ['statement', 'purpose', 'scope', 'limits', 'fee-basis'].includes(entry.property)) {
                 continue;
             }
             for (const sentence of sentencesOf(entry)) {

@@ -18,15 +18,15 @@ const promises: readonly Promise_[] = [
     { pattern: /\b(?:un)?seaworth(?:y|iness)\b/giu, says: 'is a judgement of law and of use that a survey does not make' },
     { pattern: /\b(?:no|free (?:of|from)(?: all| any)?) (?:problems?|defects?|faults?)\b(?!\s+(?:was|were|is|are|has been|have been)\s+(?:seen|found|noted|heard|recorded))(?=\s*(?:[.,;:!?"”]|$|at all|whatsoever|and\b|with\b|in\b|on\b|of any))/giu, says: 'speaks for what was not seen', instead: 'nothing wrong was seen' },
     { pattern: /\b(?:like|as good as|as)[- ]new\b/giu, says: 'cannot be measured', instead: 'little worn where seen' },
-    { pattern: /\b(?:will|should|is sure to) (?:last|give|serve|run|hold|provide)\b(?=[^.;]*\b(?:years?|seasons?|life|trouble|long)\b)/giu, says: 'promises the future' },
-    { pattern: /\byears of (?:service|life|use|trouble)\b/giu, says: 'promises the future' },
+    { pattern: /\b(?:will|should|is sure to) (?:last|give|serve|run|hold|provide)\b(?=[^.;]*\b(?:years?|seasons?|decades?|life|lifetime|generations?|trouble|long)\b)/giu, says: 'promises the future' },
+    { pattern: /\b(?:years|decades) of (?:service|life|use|trouble)\b/giu, says: 'promises the future' },
     { pattern: /\b(?:completely|fully|thoroughly) (?:inspected|examined|surveyed|checked)\b/giu, says: 'claims that nothing was left unseen' },
     { pattern: /\b(?:all|every|each|everything)\b(?:\s+[\p{L}-]+){0,4}\s+(?:was|were|has been|have been)\s+(?:inspected|examined|surveyed|checked)\b/giu, says: 'claims that nothing was left unseen' },
 ];
 
-/** Comparables and definitions speak of other vessels and of words. */
-const leftAlone: ReadonlySet<string> = new Set(['valuation', 'unseen']);
-const standing: ReadonlySet<string> = new Set(['statement', 'limits', 'definitions', 'tools', 'fee-basis']);
+/** Comparables speak of other vessels, definitions of words. */
+const leftAlone: ReadonlySet<string> = new Set(['comparable', 'unseen']);
+const standing: ReadonlySet<string> = new Set(['statement', 'limits', 'definitions', 'tools', 'fee-basis', 'method']);
 
 export const wordsThatWarrant = defineCheck({
     id: 'words-that-warrant',
@@ -43,7 +43,7 @@ export const wordsThatWarrant = defineCheck({
     ],
     limits: [
         'It knows words and not meaning: an irony or a denial further than five words away is misread, and may be accepted.',
-        'A maker’s guarantee, the signed statement, the standing limits and the valuation are not read.',
+        'A maker’s guarantee, the signed statement, the standing limits, comparables and definitions of value are not read.',
         'English only.',
     ],
     examples: [{
@@ -64,7 +64,7 @@ export const wordsThatWarrant = defineCheck({
     ],
     run(record, raise) {
         for (const entry of proseOf(record)) {
-            if (leftAlone.has(entry.owner.type) || standing.has(entry.property)) {
+            if (leftAlone.has(entry.owner.type) || standing.has(entry.property) || (entry.owner.type === 'valuation' && entry.property === 'basis')) {
                 continue;
             }
             for (const sentence of sentencesOf(entry)) {

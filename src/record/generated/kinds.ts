@@ -1918,6 +1918,8 @@ export interface StoveFacts extends ApplianceFacts {
     readonly 'flame-failure': Word<'yes' | 'no'>;
     /** Whether it swings */
     readonly 'gimbaled': Word<'yes' | 'no'>;
+    /** From hot parts to what can burn */
+    readonly 'clearance': Quantity;
     /** Whether it is held against coming loose */
     readonly 'fixed': Word<'yes' | 'no'>;
 }
@@ -1934,6 +1936,10 @@ export interface HeaterFacts extends ApplianceFacts {
     readonly 'flue': Word<'sound' | 'leaking' | 'none' | 'not-seen'>;
     /** From hot parts to what can burn */
     readonly 'clearance': Quantity;
+    /** Whether it is held against coming loose */
+    readonly 'fixed': Word<'yes' | 'no'>;
+    /** Whether it shuts off when its flame goes out */
+    readonly 'flame-failure': Word<'yes' | 'no'>;
 }
 
 /** Fireplace. A stove for wood, coal or charcoal. */
@@ -2440,6 +2446,16 @@ export interface SeacockFacts extends ValveFacts {
 export interface CheckValveFacts extends ValveFacts {
 }
 
+/** Hose clamps. Clamps as parts of their own, such as a set renewed or spares; those that hold a joint are recorded at the joint. */
+export interface ClampFacts extends ComponentFacts {
+    /** How they close */
+    readonly 'pattern': Word<'worm' | 'bolt' | 'spring' | 'swaged'>;
+    /** Width of the band */
+    readonly 'band': Quantity;
+    /** Range they are made for, as 32 mm..50 mm */
+    readonly 'range': Quantity;
+}
+
 /** Stepped hose. A molded hose of two bores, which joins tails of two diameters. */
 export interface SteppedHoseFacts extends HoseFacts {
 }
@@ -2476,6 +2492,10 @@ export interface YValveFacts extends ValveFacts {
     readonly 'secured': Word<'yes' | 'no'>;
     /** Way it is set */
     readonly 'set-to': Word<'holding-tank' | 'overboard'>;
+}
+
+/** Diverter. Sends sewage overboard or to the holding tank. */
+export interface DiverterFacts extends YValveFacts {
 }
 
 /** Blank. Closes an opening or a run for good, or until it is opened again. */
@@ -3274,6 +3294,8 @@ export interface TankFacts extends ApplianceFacts {
     readonly 'leaks': Word<'yes' | 'no'>;
     /** How full it stood at the survey */
     readonly 'filled': Quantity;
+    /** How it is built in */
+    readonly 'build': Word<'fixed' | 'portable' | 'integral' | 'bladder'>;
     /** What it rests on and what holds it */
     readonly 'supports': Text;
     /** Whether foam is all that holds it */
@@ -3308,6 +3330,8 @@ export interface WaterTankFacts extends TankFacts {
 export interface WaterHeaterFacts extends ApplianceFacts {
     /** Its relief valve */
     readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
+    /** Capacity */
+    readonly 'capacity': Quantity;
 }
 
 /** Fuel filter. Filters fuel and parts it from water. */
@@ -3685,6 +3709,7 @@ export interface KindFacts {
     readonly 'valve': ValveFacts;
     readonly 'seacock': SeacockFacts;
     readonly 'check-valve': CheckValveFacts;
+    readonly 'clamp': ClampFacts;
     readonly 'stepped-hose': SteppedHoseFacts;
     readonly 'hose-tail': HoseTailFacts;
     readonly 'adapter': AdapterFacts;
@@ -3693,6 +3718,7 @@ export interface KindFacts {
     readonly 'elbow': ElbowFacts;
     readonly 'tee': TeeFacts;
     readonly 'y-valve': YValveFacts;
+    readonly 'diverter': DiverterFacts;
     readonly 'blank': BlankFacts;
     readonly 'cap': CapFacts;
     readonly 'bonded-plug': BondedPlugFacts;
@@ -3823,6 +3849,7 @@ export interface AnyFacts {
     readonly 'backing': Word<'plate' | 'washers' | 'none' | 'not-seen'> | Word<'bonded-block' | 'loose-block' | 'none'>;
     readonly 'bad': Quantity;
     readonly 'ballast': Quantity;
+    readonly 'band': Quantity;
     readonly 'bank': Text;
     readonly 'bank-voltage': Quantity;
     readonly 'barrier-coat': Word<'yes' | 'no'>;
@@ -3866,7 +3893,7 @@ export interface AnyFacts {
     readonly 'broken-strands': Quantity;
     readonly 'browned': Word<'yes' | 'no'>;
     readonly 'bucket': Word<'works' | 'stiff' | 'stuck' | 'not-tried'>;
-    readonly 'build': Word<'submersible' | 'diaphragm' | 'impeller' | 'other'> | Word<'mechanical' | 'electronic'> | Word<'chain' | 'mixed' | 'rope'> | Word<'sawn' | 'steamed' | 'laminated' | 'angle' | 'other'> | Word<'bolted' | 'encapsulated' | 'box' | 'lifting' | 'integral'> | Word<'bolted' | 'bonded' | 'laminated' | 'screwed' | 'unknown'> | Word<'one-by-nineteen' | 'seven-by-seven' | 'seven-by-nineteen' | 'compacted' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'>;
+    readonly 'build': Word<'submersible' | 'diaphragm' | 'impeller' | 'other'> | Word<'mechanical' | 'electronic'> | Word<'chain' | 'mixed' | 'rope'> | Word<'sawn' | 'steamed' | 'laminated' | 'angle' | 'other'> | Word<'bolted' | 'encapsulated' | 'box' | 'lifting' | 'integral'> | Word<'bolted' | 'bonded' | 'laminated' | 'screwed' | 'unknown'> | Word<'one-by-nineteen' | 'seven-by-seven' | 'seven-by-nineteen' | 'compacted' | 'rod' | 'synthetic' | 'galvanized'> | Word<'swaged' | 'mechanical' | 'spliced' | 'other'> | Word<'fixed' | 'portable' | 'integral' | 'bladder'>;
     readonly 'builder': Text;
     readonly 'built': Quantity;
     readonly 'bundled': Quantity;
@@ -4268,7 +4295,7 @@ export interface AnyFacts {
     readonly 'particulars': Text;
     readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
     readonly 'passes-shore-power': Word<'yes' | 'no'>;
-    readonly 'pattern': Text | Word<'lift' | 'pot' | 'in-line' | 'separator'> | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'rigid' | 'flexible'>;
+    readonly 'pattern': Text | Word<'lift' | 'pot' | 'in-line' | 'separator'> | Word<'ball-valve' | 'flanged-seacock' | 'plug-cock' | 'gate-valve' | 'globe-valve' | 'check-valve' | 'diverter'> | Word<'worm' | 'bolt' | 'spring' | 'swaged'> | Word<'rigid' | 'flexible'>;
     readonly 'penetrations-sealed': Word<'yes' | 'no'>;
     readonly 'percussion': Text;
     readonly 'permanent': Word<'yes' | 'no'>;

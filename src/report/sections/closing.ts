@@ -1,12 +1,12 @@
 /** Standards, assumptions of computed figures, the signed statement, and the photographs. */
 import type { Check, Provenance } from '../../checks/contract.js';
 import { allComputed, computedProperties } from '../../record/computed.js';
-import { nameOf, type Person } from '../../record/model.js';
+import { nameOf, type Person, type Standard } from '../../record/model.js';
 import { altOf, definitions, picture, table, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
 import { paragraphs } from '../html.js';
 import { proseInline } from '../prose.js';
-import { capital, dateText, inSentence, wordText } from '../wording.js';
+import { capital, dateText, figureText, inSentence, isWord, wordText } from '../wording.js';
 import { isRecalled, standingOf } from './findings.js';
 import { reportNumber, vesselName } from './opening.js';
 
@@ -19,16 +19,23 @@ export function standards(context: ReportContext): Section | undefined {
     return names.size === 0 ? undefined : {
         id: 'standards', title: 'Standards and rules cited', body: html`
 <p>Cited as consulted today; the vessel may be older than they are, and most bind nobody who has not agreed to them. What is law depends on the place.</p>
-${table('Standards and rules cited', [{ title: 'Name' }, { title: 'Title' }, { title: 'Edition' }, { title: 'Standing' }], [...names].sort((a, b) => a.localeCompare(b, 'en')).map(name => {
+${table('Standards and rules cited', [{ title: 'Name' }, { title: 'Title' }, { title: 'Edition' }, { title: 'Standing' }, { title: 'Wording known' }], [...names].sort((a, b) => a.localeCompare(b, 'en')).map(name => {
         const standard = record.vocabulary.standards.get(name);
         const text = (property: string) => {
             const value = standard?.facts.get(property)?.values[0];
             return value?.type === 'text' ? context.plain(value.prose) : value?.type === 'quantity' || value?.type === 'date' ? value.figure.written : undefined;
         };
         const scope = text('scope');
-        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html` <span class="muted">${scope}</span>`}`, text('edition') ?? 'not stated', html`${capital(standingOf(standard) ?? 'not recorded')}${isRecalled(standard) ? html`. <strong>To be confirmed in the current text.</strong>` : nothing}`] };
+        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html` <span class="muted">${scope}</span>`}`, text('edition') ?? 'not stated', capital(standingOf(standard) ?? 'not recorded'), provenanceText(standard)] };
     }), 'cited')}`,
     };
+}
+
+/** How well the wording of a standard is known, which a reader must be able to see. */
+function provenanceText(standard: Standard | undefined): Html | string {
+    const value = standard?.facts.get('provenance')?.values[0];
+    // The words of the property are those of the list `provenance`.
+    return isRecalled(standard) ? html`<strong>To be confirmed in the current text.</strong>` : isWord(value) ? capital(known[value.word as Provenance]) : 'Not recorded';
 }
 
 const known: Readonly<Record<Provenance, string>> = {
@@ -58,6 +65,7 @@ ${definitions([...context.record.components.values()].flatMap(component => {
         const text = computedProperties(lineage).has(computed.name) ? context.computed.get(`${component.id}.${computed.name}`) : undefined;
         return text === undefined ? [] : [[nameOf(component), text] as const];
     }), 'run-in')}`)}
+${yardsticksUsed(context, checks)}
 <div class="methods">${[...checks.values()].map(check => html`<section class="method"><h3>${check.title}</h3>
 ${definitions([
         ['Computed', check.computes],
@@ -66,6 +74,18 @@ ${definitions([
         ['Cannot know', check.limits.length === 0 ? undefined : html`<ul>${check.limits.map(limit => html`<li>${limit}</li>`)}</ul>`],
     ], 'facts small')}</section>`)}</div>`,
     };
+}
+
+/** Limits where practice differs: those the checks above judged by, and those the firm has set. */
+function yardsticksUsed({ record }: ReportContext, checks: ReadonlyMap<string, Check>): Html {
+    const { yardsticks, kinds } = record.vocabulary;
+    const used = new Set<string>([...checks.values()].flatMap(check => check.yardsticks ?? []));
+    const shown = [...yardsticks].filter(([name, { isFirms }]) => isFirms || used.has(name));
+    return shown.length === 0 ? nothing : html`<h3>Limits where practice differs</h3>
+${table('Limits where practice differs', [{ title: 'What' }, { title: 'Limit used' }, { title: 'Set by' }], shown.map(([name, { fact, isFirms }]) => {
+        const value = fact.values[0];
+        return { cells: [kinds.get('yardsticks')?.properties.get(name)?.about ?? wordText(name), value?.type === 'quantity' ? figureText(value.figure) : isWord(value) ? wordText(value.word) : fact.written, isFirms ? 'The firm' : 'Usual practice'] };
+    }))}`;
 }
 
 const ownStatement = `To the best of my knowledge and belief the facts in this report are true, and the opinions in it are my own.

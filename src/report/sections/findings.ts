@@ -14,6 +14,11 @@ export function standingOf(standard: Standard | undefined): string | undefined {
     return value?.type === 'word' ? standing[value.word] ?? wordText(value.word) : undefined;
 }
 
+function isVoluntary(standard: Standard | undefined): boolean {
+    const value = standard?.facts.get('standing')?.values[0];
+    return value?.type === 'word' && value.word === 'voluntary';
+}
+
 /** Whether a wording is only recalled and so must be confirmed before anybody relies on it. */
 export function isRecalled(standard: Standard | undefined): boolean {
     const value = standard?.facts.get('provenance')?.values[0];
@@ -75,7 +80,9 @@ function authority(context: ReportContext, finding: Finding): Html | undefined {
     return cites.length === 0 ? undefined : html`<ul>${cites.map(({ standard: name, clause }) => {
         const standard = context.record.vocabulary.standards.get(name);
         const standingText = standingOf(standard);
-        return html`<li>${name}${clause === undefined ? nothing : `, ${clause}`}${standard?.title ? html`, ${standard.title}` : nothing}. ${standingText === undefined ? 'Standing not recorded' : capitalFirst(standingText)}.${isRecalled(standard) ? html` <strong>Clause to be confirmed.</strong>` : nothing}</li>
+        // Without its clause a voluntary standard is cited as practice and no more.
+        const lead = clause === undefined && isVoluntary(standard) ? 'Good practice per ' : '';
+        return html`<li>${lead}${name}${clause === undefined ? nothing : `, ${clause}`}${standard?.title ? html`, ${standard.title}` : nothing}. ${standingText === undefined ? 'Standing not recorded' : capitalFirst(standingText)}.${isRecalled(standard) ? html` <strong>Clause to be confirmed.</strong>` : nothing}</li>
 `;
     })}</ul>`;
 }

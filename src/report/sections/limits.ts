@@ -1,4 +1,5 @@
 /** Limits and what was not seen; the words used; the particulars of the vessel. */
+import type { Unseen } from '../../record/model.js';
 import { cautionsFor } from '../cautions.js';
 import { definitions, table, type ReportContext, type Section } from '../context.js';
 import { html, nothing, type Html } from '../html.js';
@@ -10,6 +11,7 @@ export function limits(context: ReportContext): Section {
     const { record } = context;
     const own = [context.body(record.survey, 'limits'), context.body(record.vocabulary.firm, 'limits')].filter(body => body !== undefined);
     const systemTitle = (id: string | undefined) => record.systems.find(system => system.id === id)?.title ?? (id === undefined ? '' : wordText(id));
+    const partTitle = ({ part, system }: Unseen) => part === undefined ? systemTitle(system) : record.vocabulary.wordLists.get('part')?.words.get(part) ?? wordText(part);
     const notSeen = record.unseen.filter(unseen => !unseen.absent);
     const absent = record.unseen.filter(unseen => unseen.absent);
     const doubtful = unproved(context);
@@ -18,7 +20,7 @@ export function limits(context: ReportContext): Section {
         id: 'limits', title: 'Limits, and what was not seen', body: html`
 ${own}
 ${notSeen.length + doubtful.length === 0 ? html`<p>Nothing is recorded as unseen beyond the general limits below.</p>` : table('Not seen, or seen and not proved', [{ title: 'What' }, { title: 'Of' }, { title: 'Reason' }], [
-        ...notSeen.map(unseen => ({ attributes: context.source(unseen.span), cells: [unseen.what, systemTitle(unseen.system), reasons(unseen.reason ? proseInline(context, unseen.reason) : undefined)] })),
+        ...notSeen.map(unseen => ({ attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), reasons(unseen.reason ? proseInline(context, unseen.reason) : undefined)] })),
         ...doubtful.map(component => {
             const words = component.notes[0] ? proseInline(context, component.notes[0]) : component.facts.has('remarks') ? context.values(component, 'remarks') : component.facts.has('access') ? context.values(component, 'access') : undefined;
             return {
@@ -28,7 +30,7 @@ ${notSeen.length + doubtful.length === 0 ? html`<p>Nothing is recorded as unseen
         }),
     ])}
 ${absent.length === 0 ? nothing : table('Not fitted', [{ title: 'What' }, { title: 'Of' }, { title: 'Remark' }], absent.map(unseen => ({
-        attributes: context.source(unseen.span), cells: [unseen.what, systemTitle(unseen.system), unseen.reason ? proseInline(context, unseen.reason) : ''],
+        attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), unseen.reason ? proseInline(context, unseen.reason) : ''],
     })))}
 <h3>General limits</h3>
 ${definitions(cautionsFor(record).map(({ title, text }) => [title, text] as const), 'facts limits')}`,

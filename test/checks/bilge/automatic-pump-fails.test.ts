@@ -36,7 +36,7 @@ describe('starts a day', () => {
     it.each([['20 per-day', []], ['21 per-day', ['warning P1']], ['0 per-day', []], ['100 /day', ['warning P1']]] as const)('%s', (starts, expected) => {
         expect(summary(id, survey('afloat') + alarm + pump(starts))).toEqual(expected);
         expect(summary(id, pump(starts))).toEqual(expected);
-        expect(summary(id, survey('ashore') + pump(starts))).toEqual([]);
+        expect(summary(id, survey('ashore') + pump(starts))).toEqual(expected);
     });
     it('are judged by the limit of the firm', () => {
         expect(raisedBy(id, `yardsticks { pump-starts: 5 per-day }\n${alarm}${pump('6 per-day')}`)[0]?.message).toContain('6 times a day as she lies, over the firm’s limit of 5');
@@ -52,6 +52,10 @@ describe('high-water alarm afloat', () => {
         [survey('afloat', none), []], [survey('afloat', '  absent "Anchor alarm": "none"') + pump, ['hint P1']],
     ] as const)('%#', (text, expected) => {
         expect(summary(id, text)).toEqual(expected);
+    });
+    it('is looked for where she was afloat at one of the attendances', () => {
+        const both = `survey "1" condition-and-value {\n    attended 2026-10-05 afloat "Quay"\n    attended 2026-10-06 ashore "Yard"\n    absent "High-water alarm": "none is fitted"\n}\n`;
+        expect(summary(id, both + pump)).toEqual(['warning P1']);
     });
     it('is left to flooding-beats-pumps where that speaks of it', () => {
         const text = `${survey('afloat', none)}through-hull TH1 { size: 1 in  below-waterline: 3 ft }\nhose H1\nsink S1\nrun R1: TH1 -> H1 -> S1\nbilge-pump P1 { automatic: yes  rated-flow: 500 gph }\n`;

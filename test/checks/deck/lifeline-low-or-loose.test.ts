@@ -20,7 +20,7 @@ describe('lifeline-low-or-loose', () => {
     });
     it('offers the unit that was meant', () => {
         const text = 'lifeline L1 { height: 25 cm }\n';
-        expect(correctionsIn(id, text)).toEqual(['Read 25 cm as 25 in', 'Write it as 9-7/8 in']);
+        expect(correctionsIn(id, text)).toEqual(['Read 25 cm as 25 in', 'Write it as 9.84 in']);
         expect(summary(id, corrected(text, id, 'Read 25 cm as 25 in'))).toEqual([]);
     });
 });

@@ -17,7 +17,7 @@ describe(id, () => {
         expect(pull('mass: 60 lb')).toContain('90 lbf');
         expect(pull('mass: 40 lb')).toContain('80 lbf');
         expect(pull('mass: 18 kg')).toContain('353 N');
-        expect(pull('')).toContain('90 lbf or twice its weight');
+        expect(pull('')).toContain('the lesser of 400 N (90 lbf) and twice its weight');
     });
     it('speaks of all that is wrong at once', () => {
         const [problem] = raisedBy(id, 'battery B1 { movement: 2 in  terminals-covered: no  spring-clips: yes }\n');

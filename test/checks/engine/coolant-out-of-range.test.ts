@@ -19,11 +19,70 @@ describe('share of glycol', () => {
     });
 });
 
+describe('the band', () => {
+    const firms = (facts: string, limits: string) => `yardsticks { ${limits} }\n${coolant(facts)}`;
+    it.each([
+        ['glycol: 30 %', 'glycol-least: 35 %', ['error C1']], ['glycol: 36 %', 'glycol-least: 35 %', ['warning C1']], ['glycol: 40 %', 'glycol-working: 45 %', ['warning C1']], ['glycol: 31 %', 'glycol-working: 25 %', []],
+        ['glycol: 65 %', 'glycol-most: 65 %', []], ['glycol: 66 %', 'glycol-most: 65 %', ['error C1']], ['glycol: 45 %', 'glycol-most: 40 %  glycol-least: 20 %', ['error C1']],
+    ] as const)('%s with %s', (facts, limits, expected) => {
+        expect(summary(id, firms(facts, limits))).toEqual(expected);
+    });
+    it('is named: the firm’s, the usual one or the maker’s', () => {
+        expect(messages(firms('glycol: 66 %', 'glycol-most: 65 %'))).toContain('over 65 % (the firm’s limit)');
+        expect(messages(coolant('glycol: 66 %'))).toContain('over 60 % (the usual limit)');
+        expect(messages(coolant('glycol: 66 %  maker-high: 55 %'))).toContain('over 55 % (the limit of its maker)');
+        expect(messages(firms('glycol: 45 %', 'glycol-most: 40 %  glycol-least: 20 %'))).toContain('Bring it to 30 %'); // half and half lies outside
+    });
+});
+
+describe('gel', () => {
+    it('is met by flushing over 80 %, not by draining part', () => {
+        const strong = messages(coolant('glycol: 81 %  glycol-kind: ethylene  volume: 12 L'));
+        expect(strong).toContain('Flush the system');
+        expect(strong).toContain('6 L (1.59 gal) of concentrate and 6 L (1.59 gal) of water');
+        expect(strong).not.toContain('draining');
+        expect(raisedBy(id, coolant('glycol: 81 %  volume: 12 L'))[0]?.draft?.recommend).toContain('flush the system');
+        expect(messages(coolant('glycol: 80 %  volume: 12 L'))).toContain('draining');
+    });
+    it('is not looked for where inhibitors are organic, nor where the maker allows such a share', () => {
+        expect(messages(coolant('glycol: 90 %  inhibitor: organic  volume: 12 L'))).not.toContain('gel');
+        expect(summary(id, coolant('glycol: 85 %  maker-low: 40 %  maker-high: 90 %'))).toEqual([]);
+    });
+});
+
+describe('freezing and boiling points', () => {
+    it('are told for the mix found', () => {
+        expect(messages(coolant('glycol: 25 %  glycol-kind: ethylene'))).toContain('freezes at about -12.1 C (10.2 F) and boils at about 103.3 C (217.9 F)');
+        expect(messages(coolant('glycol: 25 %  glycol-kind: propylene'))).toContain('freezes at about -10 C (14 F) and boils at about 101.1 C (214 F)');
+        expect(messages(coolant('glycol: 25 %'))).toContain('-12.1 C (10.2 F) as ethylene glycol and at about -10 C (14 F) as propylene glycol');
+        expect(raisedBy(id, coolant('glycol: 25 %  glycol-kind: ethylene'))[0]?.figures?.['freezes, ethylene']).toEqual({ value: -12.1, unit: 'C' });
+    });
+    it('say where the table ends', () => {
+        expect(messages(coolant('glycol: 70 %  glycol-kind: propylene'))).toContain('somewhere under -51.1 C (-60 F), where the table of freezing points ends at 60 %');
+        expect(raisedBy(id, coolant('glycol: 70 %  glycol-kind: propylene'))[0]?.figures?.['freezes, propylene']).toBeUndefined();
+        expect(messages(coolant('glycol: 70 %  glycol-kind: ethylene'))).not.toContain('table');
+        expect(messages(coolant('glycol: 70 %  glycol-kind: propylene'))).not.toContain('68 %'); // it does not turn back
+    });
+    it('count the cap', () => {
+        expect(messages(coolant('glycol: 65 %  glycol-kind: ethylene  cap-pressure: 15 psi'))).toContain('under its cap');
+        expect(messages(coolant('glycol: 65 %  glycol-kind: ethylene'))).not.toContain('under its cap');
+    });
+    it('are not told of a reading that is void, nor of mixed kinds', () => {
+        expect(messages(coolant('glycol: 50 %  glycol-kind: propylene  instrument: hydrometer'))).not.toContain('boils');
+        expect(messages(coolant('glycol: 50 %  glycol-kind: mixed'))).not.toContain('boils');
+    });
+});
+
 describe('what to exchange', () => {
     it.each([
         ['glycol: 25 %  volume: 12 L  added: concentrate', '4 L'], // 12 × (50 − 25) / (100 − 25)
         ['glycol: 75 %  volume: 12 L', '4 L'], // 12 × (50 − 75) / (0 − 75)
         ['glycol: 25 %  volume: 12 L  added: premix', 'full change'],
+        ['glycol: 28 %  volume: 12 L  short-by: 4 L', '3.76 L (0.993 gal) of concentrate and 240 mL'], // 12 × 0.5 − 8 × 0.28
+        ['glycol: 29 %  volume: 12 L  short-by: 1 L', 'draining 2.55 L'], ['glycol: 29 %  volume: 12 L  short-by: 1 L', 'filling with 3.55 L'],
+        ['glycol: 65 %  volume: 12 L  short-by: 1 L', 'draining 1.77 L'], // 11 − 6 ÷ 0.65
+        ['glycol: 65 %  volume: 12 L  short-by: 4 L', '0.8 L (27.1 fl-oz) of concentrate and 3.2 L'], ['glycol: 65 %  volume: 12 L  short-by: 1 L', '2.77 L (0.732 gal) of water'],
+        ['glycol: 29 %  volume: 12 L  short-by: 1 L  added: premix', 'full change'],
     ])('%s: %s', (facts, text) => {
         expect(messages(coolant(facts))).toContain(text);
     });
@@ -89,7 +148,7 @@ describe('term', () => {
     const changed = (facts: string) => `survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }\ncoolant C1 { glycol: 50 %  glycol-kind: ethylene  ${facts} }\n`;
     it.each([
         ['inhibitor: plain  changed: 2024-10-06', []], ['inhibitor: plain  changed: 2024-10-01', ['error C1']], ['inhibitor: organic  changed: 2022-01', []],
-        ['inhibitor: organic  changed: 2021-09', ['error C1']], ['inhibitor: plain  changed: 2024', []], ['changed: 2021', ['hint C1']], ['changed: 2025', []], ['inhibitor: hybrid  changed: 2015', []],
+        ['inhibitor: organic  changed: 2021-09', ['error C1']], ['inhibitor: organic  changed: 2020-09  makers-term: 7 years', []], ['changed: 2020-09  makers-term: 6 years', ['error C1']], ['inhibitor: plain  changed: 2024', []], ['changed: 2021', ['hint C1']], ['changed: 2025', []], ['inhibitor: hybrid  changed: 2015', []],
     ] as const)('%s', (facts, expected) => {
         expect(summary(id, changed(facts))).toEqual(expected);
     });

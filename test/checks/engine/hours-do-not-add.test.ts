@@ -20,7 +20,7 @@ describe('against an earlier report', () => {
     it('offers a digit too many or too few where the rest then fits', () => {
         expect(correctionsIn(id, surveyed('hours: 193  earlier-hours: 1890  earlier-date: 2025-05-10'))).toEqual(['Read 193 as 1930', 'Record the hour meter of E1 as changed in 2026']);
         expect(correctionsIn(id, surveyed('hours: 12470  earlier-hours: 1190  earlier-date: 2025-08-10'))).toEqual(['Read 12470 as 1247']);
-        expect(correctionsIn(id, surveyed('hours: 300  earlier-hours: 1890  earlier-date: 2025-05-10'))).toEqual(['Record the hour meter of E1 as changed in 2026']);
+        expect(correctionsIn(id, surveyed('hours: 5  earlier-hours: 1890  earlier-date: 2025-05-10'))).toEqual(['Record the hour meter of E1 as changed in 2026']);
     });
     it('refers to both figures', () => {
         const seen = raisedBy(id, surveyed('hours: 300  earlier-hours: 1890  earlier-date: 2025-05-10  earlier-source: "log of the owner"'))[0]?.draft?.seen ?? '';

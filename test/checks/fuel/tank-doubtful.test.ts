@@ -42,6 +42,10 @@ describe('age with the bottom unseen', () => {
     });
 });
 
+it('leaves the movement of a portable tank alone', () => {
+    expect(raisedBy(id, tank('moves: 1 in  build: portable'))).toEqual([]);
+});
+
 it('gathers what speaks against one tank', () => {
     const [problem, ...others] = raisedBy(id, tank('fuel: gasoline  material: aluminum  moves: 10 mm  wet-pad: yes  leaks: yes'));
     expect(others).toEqual([]);

@@ -26,7 +26,7 @@ describe(id, () => {
     const two = 'placard P1 { placard-for: oil }\nplacard P2 { placard-for: garbage }';
     it.each([
         ['26 ft', two, []], ['26 ft', 'placard P1 { placard-for: oil }', ['error P1']], ['25.9 ft', 'placard P1 { placard-for: oil }', []], ['7.93 m', 'placard P1 { placard-for: garbage }', ['error P1']], ['7.92 m', 'placard P1 { placard-for: garbage }', []],
-        ['26 ft', 'placard P1', ['hint P1']], ['26 ft', 'placard P1 { placard-for: oil  posted: no }\nplacard P2 { placard-for: garbage }', ['error P1 P2']], ['26 ft', 'placard P1 { placard-for: oil  quantity: 0 }\nplacard P2 { placard-for: garbage }', ['error P1 P2']],
+        ['26 ft', 'placard P1', ['hint P1']], ['26 ft', 'placard P1 { placard-for: oil  posted: no }\nplacard P2 { placard-for: garbage }', ['error P1']], ['26 ft', 'placard P1 { placard-for: oil  posted: no }\nplacard P3 { placard-for: oil  posted: yes }\nplacard P2 { placard-for: garbage }', []], ['26 ft', 'placard P1 { placard-for: oil  quantity: 0 }\nplacard P2 { placard-for: garbage }', ['error P1 P2']],
         ['26 ft', 'placard P1 { placard-for: oil  width: 8 in  height: 5 in }\nplacard P2 { placard-for: garbage  width: 9 in  height: 4 in }', []], ['26 ft', 'placard P1 { placard-for: oil  width: 8 in  height: 4.9 in }\nplacard P2 { placard-for: garbage }', ['error P1']],
         ['26 ft', 'placard P1 { placard-for: oil  width: 5 in  height: 8 in }\nplacard P2 { placard-for: garbage  width: 4 in  height: 9 in }', ['error P2']], ['26 ft', 'placard P1 { placard-for: oil  width: 4 in }\nplacard P2 { placard-for: garbage }', ['error P1']], ['26 ft', 'placard P1 { placard-for: oil  width: 6 in }\nplacard P2 { placard-for: garbage }', []],
     ])('%s: %s', (length, text, expected) => {

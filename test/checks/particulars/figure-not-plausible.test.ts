@@ -64,6 +64,11 @@ describe('speed', () => {
         expect(correctionsIn(id, vessel(speed('displacement', '10 kn')))).toEqual(['Write the top-speed as 10 mph', 'Record that she is a semi-displacement hull']);
         expect(correctionsIn(id, vessel(speed('displacement', '20 kn')))).toEqual(['Record that she is a semi-displacement hull']);
     });
+    it.each([['9 kn, 9 kn', []], ['11 kn, 7 kn', []], ['10 kn, 9 kn', ['warning ']], ['12 kn', []]])('judges the runs of a trial both ways: %s', (speeds, expected) => {
+        const trial = (running: string) => said(`running: ${running}  length-waterline: 36 ft`, `reading T1 "Trial" { measures: trial  columns: speed, speed-against\n    row "Full": ${speeds}\n}\n`);
+        expect(trial('displacement')).toEqual(expected);
+        expect(trial('planing')).toEqual([]);
+    });
     it('judges the cruising speed too', () => {
         expect(said('running: displacement  length-waterline: 36 ft  cruising-speed: 11 kn')).toEqual(['warning ']);
     });

@@ -19,7 +19,7 @@ describe('measured', () => {
         expect(raisedBy(id, boat(`space-volume: ${volume}  measured-flow: ${flow}`))).toHaveLength(count);
     });
     it('and rated short are one problem', () => {
-        expect(raisedBy(id, boat('space-volume: 60 ft3  rated-flow: 60 cfm  measured-flow: 20 cfm'))[0]?.message).toMatch(/rated 60 cfm .* and moving 20 cfm/);
+        expect(raisedBy(id, boat('space-volume: 60 ft3  rated-flow: 60 cfm  measured-flow: 20 cfm'))[0]?.message).toMatch(/is rated 60 cfm .*, and moves 20 cfm/);
     });
 });
 
