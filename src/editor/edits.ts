@@ -82,7 +82,9 @@ export class Writer {
         const checks = [...new Set(problems.map(p => p.check.id))];
         const all = (pick: (draft: NonNullable<Problem['draft']>) => string) => [...new Set(drafts.map(pick).filter(text => text !== ''))].join(' ');
         const urgent = mostUrgent(drafts);
-        const cites = [...new Map(drafts.flatMap(d => d.cites ?? []).map(c => [c.join('\n'), c])).values()];
+        // A standard whose clause is not known is cited as practice: nobody could look it up.
+        const known = drafts.flatMap(d => d.cites ?? []).map(([standard, clause]) => clause === undefined && !/\d\.\d/.test(standard) ? ['Good practice'] as const : [standard, clause] as const);
+        const cites = [...new Map(known.map(c => [c.join('\n'), c])).values()];
         const place = this.answerPlace(subject);
         if (!place) {
             return [];

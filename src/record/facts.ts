@@ -218,7 +218,7 @@ export function lowerItem(item: ValueItem, property: string, type: PropertyType,
                 gaps.unknown('standard-unknown', partSpan(item, 'text', uri), standard, `The standard ${standard} is not in the catalogue, so the report cannot say whether it is law or voluntary.`,
                     vocabulary.standards.keys(), 'warning', 'Declare it in the house file: standard "…" "title" { standing: voluntary }.');
             }
-            return item.clause === undefined ? { type: 'citation', standard } : { type: 'citation', standard, clause: plainText(item.clause) };
+            return { type: 'citation', standard, ...(item.clause === undefined ? {} : { clause: plainText(item.clause) }), span: spanOf(item, uri) };
         }
         default: {
             if (item.$type !== 'WordItem') {

@@ -64,6 +64,7 @@ export interface Citation {
     readonly type: 'citation';
     readonly standard: string;
     readonly clause?: string;
+    readonly span: Span;
 }
 
 /** The id of a check, as written after `answers:`. */

@@ -60,20 +60,29 @@ run XR1 "Exhaust" { service: exhaust }: ER1 -> XH1 -> M1 -> XH2
 });
 
 interface After {
+    /** The first hose that leads on from the muffler. */
     readonly hose: Component;
     readonly boreM: number;
-    /** Length of the whole hose. */
-    readonly lengthM?: number;
+    /** What all the hose from there to the outlet holds; none where a bore or length is not known. */
+    readonly wholeM3?: number;
 }
 
-/** The hose that leads on from a muffler, in the direction in which its run is recorded. */
+/** The hose that leads on from a muffler to the outlet, whichever way its run is recorded. */
 function hoseAfter(record: SurveyRecord, muffler: Component): After | undefined {
     for (const run of runsThrough(record, muffler)) {
-        const hose = run.components.slice(run.components.indexOf(muffler) + 1).find(part => isKind(record, part, 'hose'));
+        const index = run.components.indexOf(muffler);
+        const [before, after] = [run.components.slice(0, index).reverse(), run.components.slice(index + 1)];
+        const isInward = after.some(part => (['exhaust-riser', 'engine', 'turbo'] as const).some(kind => isKind(record, part, kind)));
+        const hoses = (isInward ? before : after).filter(part => isKind(record, part, 'hose'));
+        const [hose] = hoses;
         const boreM = hose && siOf(hose, 'bore');
-        const lengthM = hose && siOf(hose, 'length');
         if (hose && boreM !== undefined) {
-            return { hose, boreM, ...(lengthM === undefined ? {} : { lengthM }) };
+            const volumes = hoses.map(part => {
+                const [bore, length] = [siOf(part, 'bore'), siOf(part, 'length')];
+                return bore === undefined || length === undefined ? undefined : drainBackM3(bore, length);
+            });
+            const known = volumes.filter(volume => volume !== undefined);
+            return { hose, boreM, ...(known.length === volumes.length ? { wholeM3: known.reduce((sum, volume) => sum + volume, 0) } : {}) };
         }
     }
     return undefined;
@@ -84,17 +93,18 @@ function judge(record: SurveyRecord, muffler: Component): Raised | undefined {
     const drains = siOf(muffler, 'drain-back-length');
     const after = hoseAfter(record, muffler);
     const bore = siOf(muffler, 'outlet-bore') ?? after?.boreM;
-    if (bore === undefined || (drains === undefined && after?.lengthM === undefined)) {
+    const back = drains === undefined ? after?.wholeM3 : bore === undefined ? undefined : drainBackM3(bore, drains);
+    if (back === undefined) {
         return drains !== undefined && volume !== undefined ? asks(muffler, 'drain-back-length', 'record outlet-bore to tell whether it holds what runs back into it') : undefined;
     }
-    const needed = leastMufflerM3(drainBackM3(bore, drains ?? after?.lengthM ?? 0));
     if (volume === undefined) {
-        return drains === undefined ? undefined : asks(muffler, 'drain-back-length', `about ${computedBoth(needed / mufflerMargin, 'volume')} may run back into it; record its volume to tell whether it holds that`);
+        return drains === undefined ? undefined : asks(muffler, 'drain-back-length', `about ${computedBoth(back, 'volume')} may run back into it; record its volume to tell whether it holds that`);
     }
+    const needed = leastMufflerM3(back);
     if (volume >= needed - 1e-9) {
         return undefined;
     }
-    return drains === undefined ? asks(muffler, 'volume', `it holds less than ${mufflerMargin} times what the whole of ${after?.hose.id ?? 'its hose'} would let run back; record drain-back-length, up to the highest point of the hose, to tell whether it is enough`)
+    return drains === undefined || bore === undefined ? asks(muffler, 'volume', `it holds less than ${mufflerMargin} times what the whole of the hose from ${after?.hose.id ?? 'it'} on would let run back; record drain-back-length, up to the highest point of the hose, to tell whether it is enough`)
         : problem(record, muffler, { volume, bore, drains, needed, after });
 }
 

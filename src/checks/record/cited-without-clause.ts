@@ -1,5 +1,5 @@
 /** Authority that is claimed and not shown: law without its section, a voluntary standard called law, a rule that does not reach her. */
-import { wordOf, type Finding, type Standard, type SurveyRecord } from '../../record/model.js';
+import { wordOf, type Finding, type Span, type Standard, type SurveyRecord } from '../../record/model.js';
 import { proseOf, spanIn, type ProseEntry } from '../../record/prose-entries.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { isDenied } from '../wording/sentences.js';
@@ -12,6 +12,7 @@ const asPractice = /\b(?:good practice|yardstick|practice per|as guidance|by ana
 interface Cited {
     readonly standard: Standard;
     readonly clause: string | undefined;
+    readonly span: Span;
 }
 
 export const citedWithoutClause = defineCheck({
@@ -22,13 +23,12 @@ export const citedWithoutClause = defineCheck({
     title: 'Authority that is not shown',
     why: '"The law says" without the section, or of a voluntary standard, is the first thing the other side takes apart.',
     needs: ['finding: cites, and its words', 'standard: standing, provenance', 'vessel: fuel, model-year or built'],
-    computes: 'A law cited without its section; words of law (required by law, violates) in a finding that cites no law; a rule for builders of gasoline boats (33 CFR 183) cited on a boat it does not reach without the words good practice; and, as a remark, a wording that is recalled and was not compared with the text.',
+    computes: 'A law cited without its section, and, as advice, a voluntary standard without its clause; words of law (required by law, violates) in a finding that cites no law; a rule for builders of gasoline boats (33 CFR 183) cited on a boat it does not reach without the words good practice; and, as a remark, a wording that is recalled and was not compared with the text.',
     sources: [
         { text: 'standards are voluntary unless a rule adopts them', provenance: 'practice' },
         { text: 'subparts I, J and K bind builders of boats with gasoline engines', standard: '33 CFR 183', clause: '183.401, 183.501, 183.601', provenance: 'published' },
     ],
     limits: [
-        'A voluntary standard may be cited without a clause: the report then prints it as good practice and no more.',
         'A name that holds its section, as 46 CFR 171.119, needs no clause.',
         'Subparts of 33 CFR 183 on flotation and loading reach further; only sections from 183.401 on are judged.',
     ],
@@ -36,6 +36,11 @@ export const citedWithoutClause = defineCheck({
         name: 'law without a section',
         bad: cited('"33 CFR 175"', 'The number aboard is too small.'),
         fixed: cited('"33 CFR 175" "175.320"', 'The number aboard is too small.'),
+    }, {
+        name: 'a voluntary standard without its clause',
+        bad: cited('"ABYC H-27"', 'A gate valve shows nothing.'),
+        fixed: cited('"Good practice"', 'A gate valve shows nothing.'),
+        correction: 'Cite good practice instead',
     }, {
         name: 'a voluntary standard called law',
         bad: cited('"ABYC H-27" "27.5.1"', 'A seacock is required by law here.'),
@@ -47,7 +52,6 @@ export const citedWithoutClause = defineCheck({
         fixed: `vessel "Marram" { fuel: diesel }\n${cited('"33 CFR 183" "183.455"', 'The fuse is too large, by good practice.')}`,
     }],
     silent: [
-        { name: 'a voluntary standard without a clause', text: cited('"ABYC H-27"', 'A seacock is good practice here.') },
         { name: 'a gasoline boat', text: `vessel "Marram" { fuel: gasoline }\n${cited('"33 CFR 183" "183.455"', 'The fuse is too large.')}` },
         { name: 'law with its section, called so', text: cited('"33 CFR 175" "175.320"', 'Extinguishers are required by law.') },
         { name: 'not law', text: cited('"ABYC H-27" "27.5.1"', 'This is not required by law.') },
@@ -56,11 +60,15 @@ export const citedWithoutClause = defineCheck({
     run(record, raise) {
         for (const finding of record.findings) {
             const cites = citesOf(finding, record);
-            const at = finding.facts.get('cites')?.span ?? finding.idSpan;
-            for (const { standard, clause } of cites) {
+            for (const { standard, clause, span: at } of cites) {
                 const standing = wordIn(standard, 'standing');
-                if (standing === 'law' && clause === undefined && !/\d\.\d/.test(standard.name)) {
-                    raise({ components: [], finding, at, message: `${finding.id} cites ${standard.name}, which is law, without its section. Nobody can look it up; write the section as a second text: "${standard.name}" "…".` });
+                if ((standing === 'law' || standing === 'voluntary') && clause === undefined && !/\d\.\d/.test(standard.name)) {
+                    const isLaw = standing === 'law';
+                    raise({
+                        components: [], finding, at, ...(isLaw ? {} : { severity: 'warning' as const }),
+                        message: `${finding.id} cites ${standard.name}, ${isLaw ? 'which is law, without its section' : 'a voluntary standard, without its clause'}. Nobody can look it up; write the ${isLaw ? 'section' : 'clause'} as a second text, "${standard.name}" "…"${isLaw ? '' : ', or cite good practice'}.`,
+                        corrections: isLaw ? [] : [{ kind: 'replace-text', title: 'Cite good practice instead', span: at, text: '"Good practice"' }],
+                    });
                 } else if (wordIn(standard, 'provenance') === 'memory') {
                     raise({ components: [], finding, at, severity: 'hint', message: `What ${standard.name} says is recalled and was not compared with its text; look it up before the report is issued.` });
                 }
@@ -79,7 +87,7 @@ function wordIn(standard: Standard, property: 'standing' | 'provenance'): string
 function citesOf(finding: Finding, { vocabulary }: SurveyRecord): Cited[] {
     return (finding.facts.get('cites')?.values ?? []).flatMap(value => {
         const standard = value.type === 'citation' ? vocabulary.standards.get(value.standard) : undefined;
-        return standard && value.type === 'citation' ? [{ standard, clause: value.clause }] : [];
+        return standard && value.type === 'citation' ? [{ standard, clause: value.clause, span: value.span }] : [];
     });
 }
 

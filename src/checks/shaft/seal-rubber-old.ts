@@ -1,5 +1,5 @@
 /** Rubber that keeps the sea out of a shaft seal or drive leg: cracked, or past its term. */
-import { flagOf, isKind, nameOf, ofKind, siOf, valueOf, yardstick, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
+import { flagOf, isKind, nameOf, ofKind, valueOf, yardstick, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import type { FactsOf } from '../../record/generated/kinds.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { isOlderThanMonths } from '../dates.js';

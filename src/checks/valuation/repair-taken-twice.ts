@@ -60,10 +60,14 @@ const empty = new Set(('about after again aged better been best cost each fair f
     + 'none older other over past poor prior recent recently reduced renew renewal renewed renewing repair repaired repairing repairs replace replaced replacement replacing second since some sound still such superior than that their them then '
     + 'there these they this three under were when whole with without work worn worse year years allowance condition difference overhaul overhauled service servicing subject surveyed vessel age new old her his the was its for and one two four five has had not no off out all').split(' '));
 
-/** The singular of a word, as far as its ending tells. */
-const singular = (word: string): string => word.length < 5 ? word : word.replace(/ies$/, 'y').replace(/(ss|x|ch|sh)es$/, '$1').replace(/(?<![su])s$/, '');
+/** The stem of a word, as far as its ending tells: refastened, refastening and refasten are one. */
+const stemOf = (word: string): string => {
+    const singular = word.length < 5 ? word : word.replace(/ies$/, 'y').replace(/(ss|x|ch|sh)es$/, '$1').replace(/(?<![su])s$/, '');
+    const bare = singular.length < 6 ? singular : singular.replace(/(?:ed|ing)$/, '');
+    return bare.length < 4 ? bare : bare.replace(/e$/, '');
+};
 
-const wordsOf = (text: string): ReadonlySet<string> => new Set((text.toLowerCase().match(/[a-z]{3,}/g) ?? []).filter(word => !empty.has(word)).map(singular));
+const wordsOf = (text: string): ReadonlySet<string> => new Set((text.toLowerCase().match(/[a-z]{3,}/g) ?? []).filter(word => !empty.has(word)).map(stemOf));
 
 /** The repairs taken off, each with the words that name it. */
 function itemsOf(record: SurveyRecord, valuation: Valuation): readonly Item[] {

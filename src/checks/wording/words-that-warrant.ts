@@ -68,12 +68,16 @@ export const wordsThatWarrant = defineCheck({
                 continue;
             }
             for (const sentence of sentencesOf(entry)) {
-                for (const { index, text, promise } of promisesIn(sentence.said)) {
+                const found = promisesIn(sentence.said);
+                const [first, ...more] = found;
+                if (first) {
                     const finding = entry.owner.type === 'finding' ? entry.owner.finding : undefined;
                     raise({
-                        components: [], at: spanIn(entry, sentence.start + index, text.length), ...(finding ? { finding } : {}),
-                        message: `“${text}” ${promise.says}. An opinion of the day would be read as a promise; say what was seen, where and how.`,
-                        corrections: instead(entry, sentence.start + index, text, promise.instead),
+                        components: [], at: spanIn(entry, sentence.start + first.index, first.text.length), ...(finding ? { finding } : {}),
+                        message: `${found.map(({ text, promise }) => `“${text}” ${promise.says}`).join('; ')}. An opinion of the day would be read as a promise; say what was seen, where and how.`,
+                        // Of several in one sentence none is put right by itself.
+                        corrections: more.length > 0 ? [] : instead(entry, sentence.start + first.index, first.text, first.promise.instead),
+                        related: more.map(({ index, text }) => ({ message: `“${text}” too`, span: spanIn(entry, sentence.start + index, text.length) })),
                     });
                 }
             }

@@ -2692,6 +2692,8 @@ export interface SaildriveFacts extends ComponentFacts {
     readonly 'seal-cracked': Word<'yes' | 'no'>;
     /** When its diaphragm was fitted */
     readonly 'seal-fitted': DateValue;
+    /** Deepest pit of its castings */
+    readonly 'pit-depth': Quantity;
     /** Whether its oil is milky */
     readonly 'oil-milky': Word<'yes' | 'no'>;
     /** Paint on the leg */
@@ -2708,6 +2710,8 @@ export interface OutdriveFacts extends ComponentFacts {
     readonly 'makers-term': Quantity;
     /** When its bellows were fitted */
     readonly 'bellows-fitted': DateValue;
+    /** Deepest pit of its castings */
+    readonly 'pit-depth': Quantity;
     /** Whether its oil is milky */
     readonly 'oil-milky': Word<'yes' | 'no'>;
     /** Paint on the leg */
@@ -2730,6 +2734,8 @@ export interface OutboardFacts extends EngineFacts {
     readonly 'mounted': Word<'clamped' | 'bolted'>;
     /** Mass */
     readonly 'mass': Quantity;
+    /** Deepest pit of its castings */
+    readonly 'pit-depth': Quantity;
     /** Whether the oil of its leg is milky */
     readonly 'oil-milky': Word<'yes' | 'no'>;
     /** Paint on the leg */
@@ -2756,6 +2762,8 @@ export interface PodFacts extends ComponentFacts {
     readonly 'seal-cracked': Word<'yes' | 'no'>;
     /** When its hull seal was fitted */
     readonly 'seal-fitted': DateValue;
+    /** Deepest pit of its castings */
+    readonly 'pit-depth': Quantity;
     /** Whether its oil is milky */
     readonly 'oil-milky': Word<'yes' | 'no'>;
     /** Paint on the leg */

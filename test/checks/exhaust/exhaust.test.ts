@@ -106,6 +106,12 @@ describe('muffler-too-small', () => {
         expect(summary(id, run('12 L', '3 m', 'drain-back-length: 2 m'))).toEqual([]);
         expect(summary(id, run('8 L', '3 m', 'drain-back-length: 2 m'))).toEqual(['error M1 XH2']);
     });
+    it('finds the hose to the outlet whichever way the run is recorded, and counts all of it', () => {
+        const parts = 'exhaust-riser ER1 { spigot: 3 in }\nexhaust-hose XH1 { bore: 3 in  length: 0.5 m  class: wet-exhaust  clamps: 2 }\nmuffler M1 { volume: 12 L  ends: 3 in, 3 in }\nexhaust-hose XH2 { bore: 3 in  length: 1 m  class: wet-exhaust  clamps: 2 }\nexhaust-hose XH3 { bore: 3 in  length: 2 m  class: wet-exhaust  clamps: 2 }\n';
+        expect(summary(id, `${parts}run XR1 { service: exhaust }: ER1 -> XH1 -> M1 -> XH2 -> XH3\n`)).toEqual(['hint M1']);
+        expect(summary(id, `${parts}run XR1 { service: exhaust }: XH3 -> XH2 -> M1 -> XH1 -> ER1\n`)).toEqual(['hint M1']);
+        expect(summary(id, `${parts}run XR1 { service: exhaust }: XH2 -> M1 -> XH1 -> ER1\n`)).toEqual([]);
+    });
     it('is due before she departs where water was found at the engine', () => {
         const small = 'muffler M1 { volume: 8 L  outlet-bore: 3 in  drain-back-length: 2 m }\n';
         expect(urgencies(id, small)).toEqual(['in-upkeep']);

@@ -89,8 +89,8 @@ describe('other-boat-left-in', () => {
 describe('cited-without-clause', () => {
     const cited = (cites: string, because = 'It wears.', vessel = '') => `${vessel}hose H1\n${finding('F1', `cites: ${cites}`).replace('It wears.', because)}`;
     it.each([
-        ['"33 CFR 175"', 'It wears.', 1], ['"33 CFR 175" "175.320"', 'It wears.', 0], ['"46 CFR 171.119"', 'It wears.', 0], ['"ABYC H-27"', 'It wears.', 0],
-        ['"ABYC H-27"', 'This violates the rule.', 1], ['"ABYC H-27"', 'This is not required by law.', 0], ['"33 CFR 175" "175.320"', 'This is required by law.', 0],
+        ['"33 CFR 175"', 'It wears.', 1], ['"33 CFR 175" "175.320"', 'It wears.', 0], ['"46 CFR 171.119"', 'It wears.', 0], ['"ABYC H-27"', 'It wears.', 1], ['"ABYC H-27" "27.5.1"', 'It wears.', 0],
+        ['"ABYC H-27" "27.5.1"', 'This violates the rule.', 1], ['"ABYC H-27" "27.5.1"', 'This is not required by law.', 0], ['"Good practice"', 'It wears.', 0], ['"33 CFR 175" "175.320"', 'This is required by law.', 0],
     ])('%s | %s: %i', (cites, because, count) => {
         expect(pointed('cited-without-clause', cited(cites, because))).toHaveLength(count);
     });
