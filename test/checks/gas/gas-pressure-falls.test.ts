@@ -39,3 +39,14 @@ it('is a matter for now where it falls, and before use where nothing is proved',
     expect(urgencies(id, test('start-pressure: 142 psi  end-pressure: 142 psi  duration: 1 min'))).toEqual(['before-use']);
     expect(raisedBy(id, test('start-pressure: 142 psi  end-pressure: 100 psi  duration: 3 min'))[0]?.message).toMatch(/142 psi \(9.79 bar\) to 100 psi \(6.89 bar\) in 3 min/);
 });
+
+describe('a table of tests', () => {
+    const table = (row: string, columns = 'start, end, duration') => `gas-locker L1\nreading M1 "Gas tests" on L1 { measures: gas-test  columns: ${columns}  row "Whole system": ${row} }\n`;
+    it.each([['142 psi, 142 psi, 3 min', []], ['142 psi, 138 psi, 3 min', ['error L1']], ['142 psi, 142 psi, 2 min', ['warning L1']]] as const)('%s', (row, expected) => {
+        expect(summary(id, table(row))).toEqual(expected);
+    });
+    it('asks for what the row lacks, and writes its figures into the draft', () => {
+        expect(summary(id, table('142 psi, 142 psi', 'start, end'))).toEqual(['hint L1']);
+        expect(raisedBy(id, table('142 psi, 138 psi, 3 min'))[0]?.draft?.seen).toContain('fell from 142 psi (9.79 bar) to 138 psi');
+    });
+});
