@@ -31,8 +31,11 @@ export interface ProblemFigure {
     readonly unit: string;
 }
 
-/** A change to the record that would put a fact right. */
-export type Correction =
+/**
+ * A change to the record that would put a fact right. `isStep` marks one that only readies it, as a place for a reason
+ * that is still to be written: the problem stays until that is done.
+ */
+export type Correction = { readonly isStep?: boolean } & (
     /** Add or replace a property of a component. */
     | { readonly kind: 'set-fact'; readonly title: string; readonly component: Component; readonly property: string; readonly value: string }
     /** Add or replace a property at a joint of a run. */
@@ -54,7 +57,7 @@ export type Correction =
     /** Declare a component of a kind in the system of another. */
     | { readonly kind: 'declare'; readonly title: string; readonly beside: Component; readonly componentKind: string; readonly idStem: string; readonly facts: readonly (readonly [property: string, value: string])[] }
     /** Replace a stretch of text, where nothing more telling fits. */
-    | { readonly kind: 'replace-text'; readonly title: string; readonly span: Span; readonly text: string };
+    | { readonly kind: 'replace-text'; readonly title: string; readonly span: Span; readonly text: string });
 
 /** What a finding drafted for the problem says. Braces refer to facts: write `{H9.bore}`, never the number. */
 export interface Draft {

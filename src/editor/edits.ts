@@ -5,7 +5,7 @@
 import { AstUtils, type CstNode, GrammarUtils, type AstNode } from 'langium';
 import type * as ast from '../language/generated/ast.js';
 import type { Correction, Problem } from '../checks/contract.js';
-import type { Component, Joint, Run, SurveyRecord } from '../record/model.js';
+import type { Component, Joint, Run, Span, SurveyRecord } from '../record/model.js';
 import type { SourceFile } from '../record/source.js';
 
 /** A replacement of text between two offsets of a file. */
@@ -65,7 +65,7 @@ export class Writer {
             case 'declare':
                 return this.declareAfter(correction.beside, correction.componentKind, this.newId(correction.idStem), correction.facts);
             case 'replace-text':
-                return [{ ...correction.span, text: correction.text }];
+                return [correction.text === '' ? this.removal(correction.span) : { ...correction.span, text: correction.text }];
         }
     }
 
@@ -114,6 +114,16 @@ export class Writer {
         const ids = problem.finding ? [problem.finding.id] : problem.components.map(c => c.id);
         const on = ids.length > 0 ? ` on ${ids.join(', ')}` : '';
         return [this.insertStatement(place, [`${place.indent}accept ${problem.check.id}${on} because ""`])];
+    }
+
+    /** A stretch taken out, with its whole line where nothing else stands on it. */
+    private removal({ uri, start, end }: Span): Edit {
+        const text = this.files.get(uri)?.root.$cstNode?.root.fullText ?? '';
+        const lineStart = text.lastIndexOf('\n', start - 1) + 1;
+        const lineEnd = text.indexOf('\n', end);
+        const isAlone = text.slice(lineStart, start).trim() === '' && (lineEnd < 0 || text.slice(end, lineEnd).trim() === '');
+        // On a line with others the blanks before it go too.
+        return isAlone && lineEnd >= 0 ? { uri, start: lineStart, end: lineEnd + 1, text: '' } : { uri, start: lineStart + text.slice(lineStart, start).trimEnd().length, end, text: '' };
     }
 
     /** The next free id with a stem: F3 after F2. */

@@ -86,7 +86,7 @@ test.each(Object.keys(catalogueFiles))('the words of the catalogue file %s', asy
 test.each(allChecks)('the page of $id says what it computes and how to answer it', check => {
     const page = explainCheck(check);
     expect(page).toContain(check.title);
-    expect(page).toContain(`answers: ${check.id}`);
+    expect(page).toContain(check.isOfReport ? `accept ${check.id} on F1` : `answers: ${check.id}`);
     expect(page).toMatch(/## Sources/);
     expect(page).not.toMatch(/undefined|\n\n\n/);
 });

@@ -2,7 +2,7 @@
 import { anyValue, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, computedBoth, lengthBoth, listed } from '../fit/wording.js';
-import { inAnotherUnit } from '../fuel/other-unit.js';
+import { inAnotherUnit } from '../other-unit.js';
 import { worstPath } from '../openings/flooding-beats-pumps.js';
 import { powerPumps, pumpsAboard } from '../openings/paths.js';
 import { hoseOf, pumpFlow, shareText } from './pump-flow.js';

@@ -4,7 +4,7 @@ import { flagOf, nameOf, ofKind, siOf, valueOf, type Component, type Quantity, t
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { both, computedBoth, lengthBoth } from '../fit/wording.js';
 import { percent } from '../structure/figures.js';
-import { converted, inAnotherUnit } from './other-unit.js';
+import { converted, inAnotherUnit } from '../other-unit.js';
 
 const code = 'MGN 280';
 const clause = '20.5, Table 20.1';
@@ -124,7 +124,7 @@ function tooLight(record: SurveyRecord, anchor: Component, mass: Quantity, least
         message: `${nameOf(anchor)} is of ${both(mass)}; ${against}${limit.by === 'table' ? `, under ${percent(leastAnchorShare)}` : ''}. A light anchor drags; carry a heavier one.`,
         figures: { mass: { value: Math.round(mass.si * 10) / 10, unit: 'kg' }, least: { value: Math.round(leastKg * 10) / 10, unit: 'kg' } },
         corrections: [
-            ...inAnotherUnit(anchor, 'mass', mass, 'mass', kg => kg >= leastKg - 1e-9 && kg <= 4 * leastKg),
+            ...inAnotherUnit(anchor, 'mass', mass, kg => kg >= leastKg - 1e-9 && kg <= 4 * leastKg),
             ...converted(anchor, 'mass', mass),
             ...(limit.by === 'table' ? [{ kind: 'set-fact' as const, title: 'Record that its maker’s chart allows it', component: anchor, property: 'high-holding', value: 'yes' }] : []),
         ],

@@ -44,7 +44,7 @@ export const chainWorn = defineCheck({
 
 function problem(chain: Component<'chain'>, axes: readonly number[], nowM: number, loss: number): Raised {
     const original = valueOf(chain, 'link-original');
-    const corrections: Correction[] = axes.length > 1 ? [{ kind: 'set-fact', title: 'Record the mean of the axes', component: chain, property: 'link-now', value: `${Math.round(nowM * 1e5) / 100} mm` }] : [];
+    const corrections: Correction[] = axes.length > 1 ? [{ kind: 'set-fact', title: 'Record the mean of the axes', component: chain, property: 'link-now', value: `${Math.round(nowM * 1e5) / 100} mm`, isStep: true }] : [];
     return {
         components: [chain], at: chain.facts.get('link-now')?.span ?? chain.idSpan, corrections,
         message: `${nameOf(chain)} measures ${lengthBoth(nowM)}${axes.length > 1 ? ', the mean of its axes,' : ''} against ${original ? both(original) : 'more'} when new; ${percent(loss)} is gone, over ${percent(chainWornShare)}. It holds by its weakest link; renew it, or turn it end for end where the other end is good.`,

@@ -4,7 +4,7 @@ import { units } from '../../quantities/index.js';
 import { anyValue, flagOf, nameOf, ofKind, siOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, lengthBoth, listed } from '../fit/wording.js';
-import { converted, inAnotherUnit } from './other-unit.js';
+import { converted, inAnotherUnit } from '../other-unit.js';
 
 const standard = 'ABYC H-41';
 
@@ -81,7 +81,7 @@ function low(record: SurveyRecord, part: Component, height: Quantity): Fault[] {
     return height.si >= least - 1e-6 ? [] : [{
         kind: 'low', fact: 'height', seen: `{${part.id}.height} above the deck`,
         says: `${both(height)} above the deck, under ${lengthBoth(least)}${length !== undefined && length < smallBoatM ? ', the least for a boat as short as she is' : ''}`,
-        corrections: [...inAnotherUnit(part, 'height', height, 'length', m => m >= least - 1e-6 && m <= 1.2), ...converted(part, 'height', height)],
+        corrections: [...inAnotherUnit(part, 'height', height, m => m >= least - 1e-6 && m <= 1.2), ...converted(part, 'height', height)],
     }];
 }
 

@@ -4,7 +4,7 @@ import { flagOf, isKind, materialOf, nameOf, ofKind, runsThrough, valueOf, type 
 import { defineCheck, type Raised } from '../contract.js';
 import { both } from '../fit/wording.js';
 import { fuelOf, fuelOfTank } from './fuel-system.js';
-import { inAnotherUnit } from './other-unit.js';
+import { inAnotherUnit } from '../other-unit.js';
 
 export const fuelBondHigh = defineCheck({
     id: 'fuel-bond-high',

@@ -3,7 +3,7 @@ import { reachesBore, reachesGap } from '../../trade/gas.js';
 import { flagOf, nameOf, ofKind, valueOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, lengthBoth, listed } from '../fit/wording.js';
-import { inAnotherUnit } from '../fuel/other-unit.js';
+import { inAnotherUnit } from '../other-unit.js';
 
 export const gasLockerVent = defineCheck({
     id: 'gas-locker-vent',

@@ -95,8 +95,11 @@ propeller P2 { side: starboard  pitch: 16 in  rotation: 2050 rpm  speed: 10 kn }
         for (const problem of merged(judged)) {
             raise(problem);
         }
-        if (judged.length === 0) {
-            const twins = twinsApart(lines, runs);
+        // Runs that are told by themselves are left out; a slip outside its band says already what the twins would.
+        const told = new Set(judged.map(problem => problem.at));
+        const isJudgedByBand = judged.some(problem => problem.severity !== 'hint' && (problem.figures?.['slip']?.value ?? 0) >= leastSlip * 100);
+        if (!isJudgedByBand) {
+            const twins = twinsApart(lines, runs.filter(run => !told.has(run.at)));
             if (twins) {
                 raise(twins);
             }
@@ -327,14 +330,14 @@ function twinProblem(a: Slip, b: Slip): Raised {
         components: [p, s],
         at: a.run.at,
         severity: 'warning',
-        message: `At one speed ${nameOf(p)} slips by ${percent(a.slip)} and ${nameOf(s)} by ${percent(b.slip)}, ${points} points apart, where twins keep within ${twinPoints}. Pitch, ratio or tachometer of one of them is not what is written, or one propeller is damaged or foul; compare them.`,
+        message: `At one speed ${nameOf(p)} slips by ${percent(a.slip)} and ${nameOf(s)} by ${percent(b.slip)}, ${points} points apart, where twins keep within ${twinPoints} points. Pitch, ratio or tachometer of one of them is not what is written, or one propeller is damaged or foul; compare them.`,
         figures: { port: { value: a.slip * 100, unit: '%' }, starboard: { value: b.slip * 100, unit: '%' } },
         related: [{ message: `The run of ${s.id}`, span: b.run.at }],
         draft: {
             title: `Propellers ${p.id} and ${s.id} slip differently`,
             urgency: 'in-upkeep',
             seen: `${seenText(a)} ${seenText(b)}`,
-            because: `Twins at one speed keep within ${twinPoints}; these are ${points} points apart.`,
+            because: `Twins at one speed keep within ${twinPoints} points; these are ${points} points apart.`,
             recommend: 'Prove both tachometers with one instrument, compare pitch and ratio as marked, and look both propellers over for damage and growth.',
         },
     };

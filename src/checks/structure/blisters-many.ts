@@ -126,5 +126,5 @@ function seen(blister: Component, density: number | undefined): string {
 
 function corrections(blister: Component, density: number | undefined): Correction[] {
     return density !== undefined && !blister.facts.has('density')
-        ? [{ kind: 'set-fact', title: 'Record the count on a square meter', component: blister, property: 'density', value: `${Math.round(density * 10) / 10} per-m2` }] : [];
+        ? [{ kind: 'set-fact', title: 'Record the count on a square meter', component: blister, property: 'density', value: `${Math.round(density * 10) / 10} per-m2`, isStep: true }] : [];
 }

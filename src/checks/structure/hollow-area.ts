@@ -140,5 +140,5 @@ function judge({ components, name, patchesM2, panelM2, load, at, reading }: Pane
 }
 
 function sumPatches(component: Component, sumM2: number): Correction {
-    return { kind: 'set-fact', title: 'Record the patches as their sum', component, property: 'hollow-area', value: `${Math.round(sumM2 * 1e4) / 1e4} m2` };
+    return { kind: 'set-fact', title: 'Record the patches as their sum', component, property: 'hollow-area', value: `${Math.round(sumM2 * 1e4) / 1e4} m2`, isStep: true };
 }

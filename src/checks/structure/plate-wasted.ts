@@ -213,9 +213,9 @@ function recommend(verdicts: readonly Verdict[], plate: { readonly id: string } 
 function corrections({ plate, reading, places, basis }: Gauging): Correction[] {
     const [place, ...others] = places;
     return [
-        ...(plate && basis === undefined && plate.facts.has('original-thickness') ? [{ kind: 'set-fact' as const, title: `Mark the original thickness of ${plate.id} as assumed`, component: plate, property: 'original-basis', value: 'assumed' }] : []),
+        ...(plate && basis === undefined && plate.facts.has('original-thickness') ? [{ kind: 'set-fact' as const, title: `Mark the original thickness of ${plate.id} as assumed`, component: plate, property: 'original-basis', value: 'assumed', isStep: true }] : []),
         ...(plate && reading && place?.gaugedM !== undefined && others.length === 0 && !plate.facts.has('thickness')
-            ? [{ kind: 'set-fact' as const, title: `Record the mean of the readings as the thickness of ${plate.id}`, component: plate, property: 'thickness', value: `${Math.round(place.gaugedM * 1e5) / 100} mm` }] : []),
+            ? [{ kind: 'set-fact' as const, title: `Record the mean of the readings as the thickness of ${plate.id}`, component: plate, property: 'thickness', value: `${Math.round(place.gaugedM * 1e5) / 100} mm`, isStep: true }] : []),
     ];
 }
 

@@ -107,7 +107,7 @@ function judgeAdjustments(record: SurveyRecord, rung: Rung, at: Span | undefined
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** An empty place for the explanation; it settles nothing until it is filled in. */
-const explainAt = (after: Span, property = 'explained'): Correction[] => [{ kind: 'replace-text', title: `Add ${property}: and say why`, span: { ...after, start: after.end }, text: `  ${property}: ""` }];
+const explainAt = (after: Span, property = 'explained'): Correction[] => [{ kind: 'replace-text', title: `Add ${property}: and say why`, span: { ...after, start: after.end }, text: `  ${property}: ""`, isStep: true }];
 
 const weak = (at: Span, message: string, corrections: readonly Correction[]): Raised => ({ components: [], at, message, corrections });
 

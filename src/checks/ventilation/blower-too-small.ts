@@ -3,7 +3,7 @@ import { blowerOutputM3s, blowerRatingM3s } from '../../trade/ventilation.js';
 import { nameOf, siOf, wordOf, type Component } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { listed } from '../fit/wording.js';
-import { inAnotherUnit } from '../fuel/other-unit.js';
+import { inAnotherUnit } from '../other-unit.js';
 import { airBoth, recordOpen, spaceBoth, ventilatedSpaces, type VentilatedSpace } from './spaces.js';
 
 const cfmM3s = 0.3048 ** 3 / 60;

@@ -3,7 +3,7 @@ import { ductAreaM2, exceedsLeastVent, leastVentAreaM2, naturalVentAreaM2, reach
 import { flagOf, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { listed } from '../fit/wording.js';
-import { inAnotherUnit } from '../fuel/other-unit.js';
+import { inAnotherUnit } from '../other-unit.js';
 import { recordOpen, spaceBoth, ventBoth, ventilatedSpaces, type VentilatedSpace } from './spaces.js';
 
 const squareInchM2 = 0.0254 ** 2;

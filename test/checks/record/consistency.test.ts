@@ -6,7 +6,7 @@ const finding = (id: string, facts: string, on = 'H1') => `finding ${id} "Chafe"
 
 describe('section-silent', () => {
     const survey = (more = '') => `survey "1" pre-purchase {\n    attended 2026-10-06 afloat "Yard"${more}\n}\nvessel "Marram" { type: rigid-inflatable }\n`;
-    const silentParts = (text: string) => raisedBy('section-silent', text).map(problem => /\((\S+)\)/.exec(problem.message)?.[1]);
+    const silentParts = (text: string) => raisedBy('section-silent', text).flatMap(problem => [...problem.message.matchAll(/\((\S+)\)/g)].map(match => match[1]));
     it('names each part that the craft and the kind of survey expect', () => {
         expect(silentParts(survey())).toEqual(['hull', 'deck', 'propulsion', 'fuel', 'steering', 'dc', 'bilge', 'fire', 'lifesaving', 'navigation', 'tender', 'papers']);
         expect(silentParts(survey().replace('pre-purchase', 'damage'))).toEqual(['hull', 'papers']);
@@ -23,6 +23,10 @@ describe('section-silent', () => {
     it.each(['Add steering to what was not seen', 'Say that steering is not fitted', 'Add a section for steering'])('is answered by %s', title => {
         const text = corrected(survey(), 'section-silent', title);
         expect(silentParts(text)).not.toContain('steering');
+    });
+    it('is answered for all parts at once', () => {
+        expect(silentParts(corrected(survey(), 'section-silent', 'Add all 12 to what was not seen'))).toEqual([]);
+        expect(silentParts(corrected(survey().replace(/\{\n[^}]*\}/, '{}'), 'section-silent', 'Add all 12 to what was not seen'))).toEqual([]);
     });
     it('asks why a grid is not filled', () => {
         const grid = (rows: string, more = '') => `reading M1 "Moisture" {\n    measures: moisture\n    ${rows}${more}\n}\n`;
