@@ -3,10 +3,13 @@
  * Each states its formula, so that no figure stands bare.
  */
 import { formatQuantity, type Dimension, type UnitSystem } from '../quantities/index.js';
+import { propellerSlip } from '../trade/propeller-slip.js';
 import { convertPotentialV, type ReferenceElectrode } from '../trade/reference-electrode.js';
 import { tubeFallPa } from '../trade/tube-pressure.js';
 import { wastageShare } from '../trade/wastage.js';
+import { driveLines } from './drive-lines.js';
 import { siOf, wordOf, type Reading, type Row, type SurveyRecord } from './model.js';
+import { trialRuns, type TrialRun } from './trial-runs.js';
 
 export interface ComputedColumn {
     readonly name: string;
@@ -50,6 +53,30 @@ function againstSilverChloride(row: Row, reading: Reading): number | undefined {
     return potential === undefined || !electrode ? undefined : convertPotentialV(potential, electrode, 'silver-chloride-sea-water');
 }
 
+/** Trial runs of a record by their rows, looked up once. */
+const runsByRow = new WeakMap<SurveyRecord, ReadonlyMap<Row, readonly TrialRun[]>>();
+
+/** Slip of the propeller that the row's engine turns; none where the row is of several that differ. */
+function slipOfRow(row: Row, _: Reading, record: SurveyRecord): number | undefined {
+    let runs = runsByRow.get(record);
+    if (!runs) {
+        const found = new Map<Row, TrialRun[]>();
+        for (const run of trialRuns(record, driveLines(record))) {
+            if (run.row) {
+                found.set(run.row.row, [...found.get(run.row.row) ?? [], run]);
+            }
+        }
+        runs = found;
+        runsByRow.set(record, runs);
+    }
+    const slips = (runs.get(row) ?? []).map(({ line: { propeller, reducer }, rotation, speedMs }) => {
+        const [ratio, pitchM] = [reducer && siOf(reducer, 'ratio'), siOf(propeller, 'pitch')];
+        return ratio === undefined || pitchM === undefined ? undefined : propellerSlip(speedMs, { rotationRadS: rotation.quantity.si, ratio, pitchM });
+    });
+    const [first] = slips;
+    return first !== undefined && slips.every(slip => slip !== undefined && Math.abs(slip - first) < 1e-9) ? first : undefined;
+}
+
 const columnsByMeasure: Readonly<Record<string, readonly ComputedColumn[]>> = {
     moisture: [
         { name: 'mean', title: 'Mean', dimension: 'number', formula: 'mean of the row, on the meter’s own scale', of: from(['reading'], mean => mean) },
@@ -89,6 +116,7 @@ const columnsByMeasure: Readonly<Record<string, readonly ComputedColumn[]>> = {
     }],
     trial: [
         { name: 'mean-speed', title: 'Mean speed', dimension: 'speed', formula: 'mean of the run and its opposite', of: from(['speed', 'speed-against'], (one, other) => (one + other) / 2) },
+        { name: 'slip', title: 'Slip', dimension: 'fraction', formula: '1 − speed × ratio / (engine speed × pitch), the speed as the mean of both ways where both were run', of: slipOfRow },
         { name: 'dial-error', title: 'Dial error', dimension: 'fraction', formula: '(engine speed shown − by the independent tachometer) / by the tachometer', of: from(['rotation-shown', 'rotation'], (shown, true_) => true_ > 0 ? (shown - true_) / true_ : undefined) },
     ],
     battery: [

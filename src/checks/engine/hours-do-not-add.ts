@@ -3,7 +3,7 @@ import { nameOf, ofKind, rowsOf, valueOf, wordOf, type Component, type DateFigur
 import { hoursAYear, isSameReading, judgeHours, leastHoursAYear, mostHoursAYear } from '../../trade/engine-hours.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { firstDay, lastDay, surveyedOn, yearsBetween } from '../hoses/age.js';
-import { measured, type Measured } from '../shaft/trial-runs.js';
+import { measured, type Measured } from '../../record/trial-runs.js';
 import { dueBeforeCompletion } from './completion.js';
 
 export const hoursDoNotAdd = defineCheck({

@@ -4,8 +4,8 @@ import { nameOf, rowsOf, wordOf, type Component, type SurveyRecord } from '../..
 import { judgeRatedSpeed, leastRatedShare, mostRatedShare, tachometerError, tachometerShare, trueSpeed, twinSpeedDifference, twinSpeedShare } from '../../trade/engine-speed.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
-import { drivingEngines, twinsOf } from '../shaft/drive-lines.js';
-import { measured, type Measured } from '../shaft/trial-runs.js';
+import { drivingEngines, twinsOf } from '../../record/drive-lines.js';
+import { measured, type Measured } from '../../record/trial-runs.js';
 import { dueBeforeCompletion } from './completion.js';
 
 export const ratedRpmNotReached = defineCheck({

@@ -4,8 +4,8 @@ import { flagOf, isKind, nameOf, type Component, type SurveyRecord } from '../..
 import { hotK, isLikeRotation, sidesApartK } from '../../trade/exhaust.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
-import { measured } from '../shaft/trial-runs.js';
-import { sideOf } from '../shaft/drive-lines.js';
+import { measured } from '../../record/trial-runs.js';
+import { sideOf } from '../../record/drive-lines.js';
 import { hotPoints, temperatureSeen, type HotPoint } from './hot-points.js';
 
 export const exhaustRunsHot = defineCheck({

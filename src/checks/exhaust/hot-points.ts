@@ -1,6 +1,6 @@
 /** Temperatures taken on the exhaust: recorded of the part, or in a table of temperatures. */
 import { isKind, ofKind, rowsOf, type Component, type Reading, type Row, type SurveyRecord } from '../../record/model.js';
-import { measured, type Measured } from '../shaft/trial-runs.js';
+import { measured, type Measured } from '../../record/trial-runs.js';
 
 export interface HotPoint {
     readonly part: Component;

@@ -4,7 +4,7 @@ import { heightToleranceM, isLoopHighEnough, leastLoopHeeledM, leastLoopM } from
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, lengthBoth } from '../fit/wording.js';
 import { siphonLoopMissingOrLow } from '../openings/siphon-loop-missing-or-low.js';
-import { measured, type Measured } from '../shaft/trial-runs.js';
+import { measured, type Measured } from '../../record/trial-runs.js';
 
 export const injectionPointTooLow = defineCheck({
     id: 'injection-point-too-low',

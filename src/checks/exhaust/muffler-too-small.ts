@@ -4,7 +4,7 @@ import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, type Component, type
 import { drainBackM3, leastMufflerM3, longestDrainBackM, mufflerMargin } from '../../trade/muffler.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
-import { measured } from '../shaft/trial-runs.js';
+import { measured } from '../../record/trial-runs.js';
 
 export const mufflerTooSmall = defineCheck({
     id: 'muffler-too-small',

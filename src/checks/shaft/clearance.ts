@@ -1,6 +1,6 @@
 /** Clearance of a bearing: as recorded of the part, else the greatest of its rows in a table of play. */
 import { rowsOf, type Component, type Reading, type Row, type Span, type SurveyRecord } from '../../record/model.js';
-import { measured, type Measured } from './trial-runs.js';
+import { measured, type Measured } from '../../record/trial-runs.js';
 
 export interface Clearance extends Measured {
     /** The row it was read from; without, a fact of the part. */

@@ -5,7 +5,7 @@ import { defineCheck, type Raised } from '../contract.js';
 import { both } from '../fit/wording.js';
 import { significant } from '../../quantities/index.js';
 import { lies } from '../lies.js';
-import { measured, type Measured } from './trial-runs.js';
+import { measured, type Measured } from '../../record/trial-runs.js';
 
 export const couplingOutOfLine = defineCheck({
     id: 'coupling-out-of-line',

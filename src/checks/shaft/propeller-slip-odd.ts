@@ -5,8 +5,8 @@ import { leastSlip, propellerSlip, servicesAtRatio, spannedBand, theoreticalSpee
 import { speedLengthRatio } from '../../trade/hull-speed.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, computedBoth, listed } from '../fit/wording.js';
-import { driveLines, type DriveLine } from './drive-lines.js';
-import { measured, trialRuns, type Measured, type TrialRun } from './trial-runs.js';
+import { driveLines, type DriveLine } from '../../record/drive-lines.js';
+import { measured, trialRuns, type Measured, type TrialRun } from '../../record/trial-runs.js';
 
 const mphPerKn = 1609.344 / 1852;
 const allServices = Object.keys(usualSlip) as readonly HullService[]; // The keys of a record by service are the services.

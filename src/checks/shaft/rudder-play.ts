@@ -4,7 +4,7 @@ import { playStep, rudderBearingLimitM } from '../../trade/rudder.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, computedBoth, lengthBoth, listed } from '../fit/wording.js';
 import { clearanceOf, clearanceSeen } from './clearance.js';
-import { measured } from './trial-runs.js';
+import { measured } from '../../record/trial-runs.js';
 
 export const rudderPlay = defineCheck({
     id: 'rudder-play',

@@ -5,7 +5,7 @@ import { defineCheck, type Raised } from '../contract.js';
 import { both, lengthBoth } from '../fit/wording.js';
 import { lies } from '../lies.js';
 import { clearanceOf, clearanceSeen, type Clearance } from './clearance.js';
-import { measured } from './trial-runs.js';
+import { measured } from '../../record/trial-runs.js';
 
 /** Share of the limit from which a bearing is watched (practice). */
 const watchShare = 2 / 3;

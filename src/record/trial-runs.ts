@@ -1,7 +1,7 @@
 /** Runs of the trial by propeller: recorded on the propeller itself, or in a table of the trial. */
-import type { Component, Fact, FactSet, Quantity, Reading, Row, Span, SurveyRecord } from '../../record/model.js';
-import { rowsOf } from '../../record/model.js';
-import { meanOfRunsMs } from '../../trade/propeller-slip.js';
+import type { Component, Fact, FactSet, Quantity, Reading, Row, Span, SurveyRecord } from './model.js';
+import { rowsOf } from './model.js';
+import { meanOfRunsMs } from '../trade/propeller-slip.js';
 import type { DriveLine } from './drive-lines.js';
 
 export interface Measured {

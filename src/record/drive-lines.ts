@@ -1,5 +1,5 @@
 /** Which gearbox and engine turn which propeller, as far as the record tells. */
-import { isKind, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { isKind, ofKind, siOf, wordOf, type Component, type SurveyRecord } from './model.js';
 
 export interface DriveLine {
     readonly propeller: Component<'propeller'>;
