@@ -51,19 +51,26 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
     const used = new Set<Answer>();
 
     const named = (answer: Answer, problem: Raised) => problem.components.length > 0 && problem.components.every(c => answer.components.has(c));
-    const exact = new Set<string>();
+    // Problems and answers meet check by check: a report of hundreds of each costs no more than their matches.
+    const answersByCheck = new Map<Check, Answer[]>();
     for (const answer of answers) {
-        for (const { check, problem } of raised) {
-            if (check === answer.check && named(answer, problem)) {
-                exact.add(`${answers.indexOf(answer)}:${problem.components[0]?.id ?? ''}`);
+        const others = answersByCheck.get(answer.check);
+        if (others) {
+            others.push(answer);
+        } else {
+            answersByCheck.set(answer.check, [answer]);
+        }
+    }
+    const exact = new Map<Answer, Set<Component | undefined>>();
+    for (const { check, problem } of raised) {
+        for (const answer of answersByCheck.get(check) ?? []) {
+            if (named(answer, problem)) {
+                exact.set(answer, (exact.get(answer) ?? new Set()).add(problem.components[0]));
             }
         }
     }
     const problems = raised.map(({ check, problem, severity }): Problem => {
-        const answer = answers.find(candidate => {
-            if (candidate.check !== check) {
-                return false;
-            }
+        const answer = answersByCheck.get(check)?.find(candidate => {
             if (problem.finding && candidate.findings.size > 0) {
                 return candidate.findings.has(problem.finding.id);
             }
@@ -74,7 +81,7 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
                 return true;
             }
             const subject = problem.components[0];
-            return subject !== undefined && candidate.components.has(subject) && !exact.has(`${answers.indexOf(candidate)}:${subject.id}`);
+            return subject !== undefined && candidate.components.has(subject) && !exact.get(candidate)?.has(subject);
         });
         if (answer) {
             used.add(answer);

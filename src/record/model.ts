@@ -462,7 +462,8 @@ export function isKind<K extends KindName>(record: SurveyRecord, component: Comp
 
 /** Look-ups that checks repeat for every component, made once a record. Records never change, so neither do these. */
 interface Index {
-    readonly byKind: Map<string, readonly Component[]>;
+    /** Components by each kind of their lineage, in order of the text. */
+    readonly byKind: ReadonlyMap<string, readonly Component[]>;
     readonly runs: ReadonlyMap<Component, readonly Run[]>;
 }
 
@@ -482,7 +483,18 @@ function indexOf(record: SurveyRecord): Index {
                 }
             }
         }
-        index = { byKind: new Map(), runs };
+        const byKind = new Map<string, Component[]>();
+        for (const component of record.components.values()) {
+            for (const kind of record.vocabulary.kinds.get(component.kind)?.lineage ?? []) {
+                const others = byKind.get(kind);
+                if (others) {
+                    others.push(component);
+                } else {
+                    byKind.set(kind, [component]);
+                }
+            }
+        }
+        index = { byKind, runs };
         indexes.set(record, index);
     }
     return index;
@@ -490,13 +502,7 @@ function indexOf(record: SurveyRecord): Index {
 
 /** All components of a kind and its derived kinds, in order of the text. */
 export function ofKind<K extends KindName>(record: SurveyRecord, kind: K): readonly Component<K>[] {
-    const { byKind } = indexOf(record);
-    let found = byKind.get(kind);
-    if (!found) {
-        found = [...record.components.values()].filter(c => isKind(record, c, kind));
-        byKind.set(kind, found);
-    }
-    return found as readonly Component<K>[]; // Each passed isKind for K above.
+    return (indexOf(record).byKind.get(kind) ?? []) as readonly Component<K>[]; // Each has K in its lineage.
 }
 
 /** The rows of every table that measures a thing, each with its table. */

@@ -11,6 +11,7 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { benchChecks } from './checks.js';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter, type MessageConnection } from 'vscode-jsonrpc/node';
 
 const require = createRequire(import.meta.url);
@@ -235,3 +236,4 @@ try {
 } finally {
     rmSync(folder, { recursive: true, force: true });
 }
+benchChecks();

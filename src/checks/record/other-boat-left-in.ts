@@ -57,12 +57,14 @@ export const otherBoatLeftIn = defineCheck({
     ],
     run(record, raise) {
         const tellers = tellersOf(record);
+        const known = knownNames(record);
+        const numbers = hullNumbersOf(record);
         for (const entry of proseOf(record)) {
             if (entry.property === 'follows' || entry.owner.type === 'comparable' || (entry.owner.type === 'valuation' && entry.property !== 'remarks')) {
                 continue;
             }
-            names(record, entry, raise);
-            hullNumbers(record, entry, raise);
+            names(record, known, entry, raise);
+            hullNumbers(record, numbers, entry, raise);
             for (const { pattern, says } of tellers) {
                 for (const match of entry.said.matchAll(pattern)) {
                     if (!isDenied(entry.said, match.index)) {
@@ -116,13 +118,17 @@ function tellersOf(record: SurveyRecord): Teller[] {
 
 const plain = (name: string) => name.normalize('NFC').toLocaleLowerCase('en').replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
 
-function names(record: SurveyRecord, entry: ProseEntry, raise: (problem: Raised) => void): void {
+/** Names that may stand in her report: hers, those of the comparables, her tender's. */
+function knownNames(record: SurveyRecord): ReadonlySet<string> {
+    return new Set([record.vessel?.name ?? '', ...record.valuations.flatMap(valuation => valuation.comparables.flatMap(comparable => [comparable.title ?? '', comparable.id])),
+        ...ofKind(record, 'tender').map(tender => tender.title ?? '')].map(plain));
+}
+
+function names(record: SurveyRecord, known: ReadonlySet<string>, entry: ProseEntry, raise: (problem: Raised) => void): void {
     const { vessel } = record;
     if (!vessel || vessel.name.trim() === '') {
         return;
     }
-    const known = new Set([vessel.name, ...record.valuations.flatMap(valuation => valuation.comparables.flatMap(comparable => [comparable.title ?? '', comparable.id])),
-        ...ofKind(record, 'tender').map(tender => tender.title ?? '')].map(plain));
     for (const match of [...entry.raw.matchAll(prefixed), ...entry.raw.matchAll(quoted)]) {
         const name = match[1]?.trim() ?? '';
         const isKnown = [...known].some(other => other !== '' && (plain(name) === other || plain(name).startsWith(`${other} `) || other.startsWith(`${plain(name)} `)));
@@ -137,9 +143,13 @@ function names(record: SurveyRecord, entry: ProseEntry, raise: (problem: Raised)
     }
 }
 
-function hullNumbers({ vessel, components }: SurveyRecord, entry: ProseEntry, raise: (problem: Raised) => void): void {
-    const recorded = [vessel?.facts.get('hull-number'), ...[...components.values()].map(component => component.facts.get('hull-number'))]
+/** Hull numbers recorded of her and of what she carries. */
+function hullNumbersOf({ vessel, components }: SurveyRecord): readonly string[] {
+    return [vessel?.facts.get('hull-number'), ...[...components.values()].map(component => component.facts.get('hull-number'))]
         .flatMap(fact => fact?.values ?? []).flatMap(value => value.type === 'text' ? [bareHullNumber(value.prose.text)] : []);
+}
+
+function hullNumbers({ vessel }: SurveyRecord, recorded: readonly string[], entry: ProseEntry, raise: (problem: Raised) => void): void {
     if (!vessel?.facts.has('hull-number') || entry.property === 'hull-number') {
         return;
     }
