@@ -156,7 +156,8 @@ ol.marks { margin: .5rem 0; }
 .drawing text.from { text-anchor: start; fill: var(--quiet); }
 ol.marks li span { font-family: var(--sans); font-size: .92em; font-weight: 700; }
 .method { break-inside: avoid; }
-.method h3 { font-size: 1.05rem; }
+.method h3 { font-size: 1.05rem; margin-bottom: .15rem; }
+.method p { margin: .2rem 0; }
 .signatures { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 2.5rem; margin: 1.5rem 0; break-inside: avoid; }
 .line-for { border-bottom: 1px solid var(--ink); padding-top: 2.6rem; font: .82rem var(--sans); color: var(--quiet); }
 address { font-style: normal; }
@@ -215,7 +216,6 @@ address { font-style: normal; }
   .finding .body.beside dl.card > div { grid-template-columns: 22mm 1fr; }
   .methods { columns: 2; column-gap: 8mm; font-size: 8.5pt; }
   .method { break-inside: auto; }
-  .methods dl.facts > div { grid-template-columns: minmax(0, 1fr); }
   .columns .facts-group { break-inside: auto; }
   .annex { display: block; }
   .annex figure { margin-bottom: 8mm; }

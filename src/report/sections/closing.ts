@@ -67,12 +67,10 @@ ${definitions([...context.record.components.values()].flatMap(component => {
     }), 'run-in')}`)}
 ${yardsticksUsed(context, checks)}
 <div class="methods">${[...checks.values()].map(check => html`<section class="method"><h3>${check.title}</h3>
-${definitions([
-        ['Computed', check.computes],
-        ['From', check.needs.join(', ')],
-        ['Rests on', html`<ul>${check.sources.map(source => html`<li>${joined([source.standard, source.clause, source.text].filter(part => part !== undefined), ', ')} (${known[source.provenance]})</li>`)}</ul>`],
-        ['Cannot know', check.limits.length === 0 ? undefined : html`<ul>${check.limits.map(limit => html`<li>${limit}</li>`)}</ul>`],
-    ], 'facts small')}</section>`)}</div>`,
+<p>${check.computes}</p>
+<p><strong>Rests on</strong> ${joined(check.sources.map(source => html`${joined([source.standard, source.clause, source.text].filter(part => part !== undefined), ', ')} (${known[source.provenance]})`), '; ')}.</p>
+${check.limits.length === 0 ? nothing : html`<p><strong>Cannot know.</strong> ${check.limits.join(' ')}</p>`}
+</section>`)}</div>`,
     };
 }
 

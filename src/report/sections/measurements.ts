@@ -1,8 +1,9 @@
-/** Tables of readings, each with its instrument and conditions. */
+/** Tables of readings, each with its instrument and conditions; registers drawn from the record. */
 import { nameOf, type Reading, type Row, type Value } from '../../record/model.js';
 import { computedCellText, computedColumnsOf, type ComputedColumn } from '../../record/reading-columns.js';
 import { definitions, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
+import { registers } from './registers.js';
 import { computedText, figureParts, propertyTitle } from '../wording.js';
 import { significant } from '../../quantities/index.js';
 
@@ -10,15 +11,17 @@ const aside = ['columns', 'remarks'];
 
 export function measurements(context: ReportContext): Section | undefined {
     const { readings } = context.record;
-    return readings.length === 0 ? undefined : {
-        id: 'measurements', title: 'Measurements', body: html`${readings.map(reading => html`
+    const drawn = registers(context);
+    return readings.length + drawn.length === 0 ? undefined : {
+        id: 'measurements', title: 'Measurements and registers', body: html`${readings.map(reading => html`
 <section class="reading"${context.source(reading.span)}>
 <h3>${reading.title ?? reading.id}</h3>
 ${reading.on.length === 0 ? nothing : html`<p>On ${joined(reading.on.map(c => context.linkToComponent(c)), ', ')}.</p>`}
 ${definitions([...reading.facts.keys()].filter(name => !aside.includes(name)).map(name => [propertyTitle(name), context.values(reading, name)] as const))}
 ${readingTable(context, reading)}
 ${context.body(reading, 'remarks') ?? nothing}
-</section>`)}`,
+</section>`)}
+${drawn}`,
     };
 }
 

@@ -1,0 +1,65 @@
+/** Registers drawn from the record: the openings in the hull, and the gear that carries a date. */
+import { daysLeft } from '../../checks/dates.js';
+import { surveyedOn } from '../../checks/hoses/age.js';
+import { ofKind, runsThrough, siOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { table, type ReportContext } from '../context.js';
+import { html, joined, nothing, type Html } from '../html.js';
+import { counted, dateText, propertyTitle } from '../wording.js';
+
+/** Facts that name the last day of something. */
+const terms = ['expires', 'service-due', 'replace-by', 'battery-expires'] as const;
+
+export function registers(context: ReportContext): Html[] {
+    return [openings(context), datedGear(context)].filter(part => part !== nothing);
+}
+
+function openings(context: ReportContext): Html {
+    const { record } = context;
+    const all = ofKind(record, 'hull-opening');
+    if (all.length === 0) {
+        return nothing;
+    }
+    const fact = (component: Component | undefined, ...names: readonly string[]) => {
+        const name = names.find(each => component?.facts.has(each));
+        return component && name !== undefined ? context.values(component, name) ?? '' : '';
+    };
+    return html`<section class="reading"><h3>Register of openings</h3>
+${table('Openings in the hull', [{ title: 'Opening' }, { title: 'Serves' }, { title: 'Bore or size' }, { title: 'Waterline' }, { title: 'Metal' }, { title: 'Valve' }, { title: 'Hose' }, { title: 'See' }], all.map(opening => {
+        const run = runsThrough(record, opening).find(each => each.components[0] === opening);
+        const valve = run?.components.find(part => isA(record, part, 'valve'));
+        const hose = run?.components.find(part => isA(record, part, 'hose'));
+        const height = opening.facts.has('below-waterline') ? html`${fact(opening, 'below-waterline')} below` : opening.facts.has('above-waterline') ? html`${fact(opening, 'above-waterline')} above` : '';
+        return {
+            attributes: context.source(opening.span),
+            cells: [
+                context.linkToComponent(opening), run?.facts.has('service') ? context.values(run, 'service') ?? '' : fact(opening, 'service'), fact(opening, 'bore', 'size'), height, fact(opening, 'metal', 'material'),
+                valve ? html`${valve.id}${valve.facts.has('pattern') ? html`, ${fact(valve, 'pattern')}` : nothing}${valve.facts.has('works') ? html`, ${fact(valve, 'works')}` : nothing}` : fact(opening, 'closure'),
+                hose ? html`${hose.id}${hose.facts.has('bore') ? html`, ${fact(hose, 'bore')}` : nothing}` : '',
+                joined([...new Set([opening, ...(run?.components ?? [])].flatMap(part => context.findingsOn(part)))].map(finding => context.linkTo(finding)), ', '),
+            ],
+        };
+    }), 'register')}
+</section>`;
+}
+
+const isA = (record: SurveyRecord, component: Component, kind: string) => record.vocabulary.kinds.get(component.kind)?.lineage.includes(kind) ?? false;
+
+function datedGear(context: ReportContext): Html {
+    const { record } = context;
+    const today = surveyedOn(record);
+    const dated = [...record.components.values()].flatMap(component => terms.flatMap(term => {
+        const value = component.facts.get(term)?.values[0];
+        return value?.type === 'date' ? [{ component, term, date: value.figure }] : [];
+    }));
+    if (dated.length === 0) {
+        return nothing;
+    }
+    const state = (left: number) => left < 0 ? html`<strong>passed</strong>` : left <= 60 ? `in date for ${counted(left, 'day')}` : 'in date';
+    return html`<section class="reading"><h3>Gear that carries a date</h3>
+<p>A month without a day runs to its last day.${today ? ` Judged on ${dateText(today)}.` : ''}</p>
+${table('Gear that carries a date', [{ title: 'Item' }, { title: 'Quantity' }, { title: 'Marked' }, { title: 'On the day of the survey' }], dated.map(({ component, term, date }) => ({
+        attributes: context.source(component.span),
+        cells: [context.linkToComponent(component), String(siOf(component, 'quantity') ?? 1), html`${propertyTitle(term)} ${dateText(date)}`, today ? state(daysLeft(date, today)) : 'the day of the survey is not recorded'],
+    })), 'register')}
+</section>`;
+}
