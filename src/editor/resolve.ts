@@ -100,7 +100,9 @@ export function meaningsOf(role: Role, view: Omit<View, 'document' | 'reading' |
         case 'type': return view.vocabulary.wordLists.has(token.image) ? found(named('word-list', token.image, view)) : [];
         case 'choice':
             return role.type === 'component' ? found(named('kind', token.image, view)) : role.type !== 'word' ? [] : found(word(token.image, `${role.frame.statement?.id ?? ''}.${role.property ?? ''}`, view, span));
-        case 'word': return found(word(token.image, role.frame.statement?.id ?? '', view, span));
+        case 'word':
+            // A word being defined, or one that a statement takes by itself: the part after unseen, the kind after coverage.
+            return found(word(token.image, role.frame.statement?.id ?? '', view, span) ?? ['part', 'vessel-type', 'survey-kind'].map(list => word(token.image, list, view)).find(symbol => symbol !== undefined));
         case 'property': case 'half-typed':
             return found(role.declares ? declaredProperty(token.image, role.frame.statement?.id ?? '', view) : property(token.image, role.frame.owner, view, recordedOf(role)));
         case 'value': return found(valueSymbol(role, view));

@@ -6,17 +6,27 @@ export type Fuel = 'gasoline' | 'diesel';
 
 const asFuel = (word: string | undefined): Fuel | undefined => (word === 'gasoline' || word === 'diesel' ? word : undefined);
 
-/** Fuel of the vessel's propulsion, or else of all her engines where they burn the same. */
+/** Fuel of the vessel's propulsion, or else of all her engines, or else of all her fuel tanks, where they are alike; or else by her kind. */
 export function vesselFuel(record: SurveyRecord): Fuel | undefined {
     const stated = asFuel(record.vessel ? wordOf(record.vessel, 'fuel') : undefined);
-    const burnt = new Set(ofKind(record, 'engine').map(engine => asFuel(wordOf(engine, 'fuel'))));
-    return stated ?? (burnt.size === 1 ? [...burnt][0] : undefined);
+    if (stated) {
+        return stated;
+    }
+    for (const kind of ['engine', 'fuel-tank'] as const) {
+        const held = new Set(ofKind(record, kind).map(part => asFuel(wordOf(part, 'fuel'))).filter(fuel => fuel !== undefined));
+        if (held.size > 0) {
+            return held.size === 1 ? [...held][0] : undefined;
+        }
+    }
+    return record.vessel && wordOf(record.vessel, 'type') === 'gasoline-cruiser' ? 'gasoline' : undefined;
 }
 
-/** Fuel in a run: that of the tank in it, else of the engine in it, else of the vessel. */
-export function fuelOf(record: SurveyRecord, run: Run | undefined): Fuel | undefined {
-    const stated = (kind: 'fuel-tank' | 'engine') => run?.components.filter(part => isKind(record, part, kind)).map(part => asFuel(wordOf(part, 'fuel'))).find(fuel => fuel !== undefined);
-    return stated('fuel-tank') ?? stated('engine') ?? vesselFuel(record);
+/** Fuel in a run: that of the tank in it, else of the engine in it, else of what a part serves, else of the vessel. */
+export function fuelOf(record: SurveyRecord, run: Run | undefined, part?: Component): Fuel | undefined {
+    const stated = (kind: 'fuel-tank' | 'engine') => run?.components.filter(other => isKind(record, other, kind)).map(other => asFuel(wordOf(other, 'fuel'))).find(fuel => fuel !== undefined);
+    const served = part?.facts.get('serves')?.values[0];
+    const servedPart = served?.type === 'component' ? record.components.get(served.id) : undefined;
+    return stated('fuel-tank') ?? stated('engine') ?? (servedPart && asFuel(wordOf(servedPart, 'fuel'))) ?? vesselFuel(record);
 }
 
 export function fuelOfTank(record: SurveyRecord, tank: Component): Fuel | undefined {

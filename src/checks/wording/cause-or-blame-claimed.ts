@@ -56,14 +56,14 @@ export const causeOrBlameClaimed = defineCheck({
                 for (const { text, index } of isMeasured(sentence) || open.test(sentence.said) || hindered.test(sentence.said) ? [] : matches(sentence, causes)) {
                     raise({
                         components: [], ...finding, at: spanIn(entry, sentence.start + index, text.length),
-                        message: `“${text}” names a cause, and the sentence gives nothing measured that shows it. Speculation can be held against its writer; write “consistent with”, or name the fact in braces.`,
+                        message: `“${text.replace(/\s+/g, ' ')}” names a cause, and the sentence gives nothing measured that shows it. Speculation can be held against its writer; write “consistent with”, or name the fact in braces.`,
                         corrections: consistent(entry, sentence, index, text),
                     });
                 }
                 for (const { text, index } of matches(sentence, blame)) {
                     raise({
                         components: [], ...finding, at: spanIn(entry, sentence.start + index, text.length),
-                        message: `“${text}” blames somebody. A survey records facts and leaves judgement to others; say what was seen and against what it was measured.`,
+                        message: `“${text.replace(/\s+/g, ' ')}” blames somebody. A survey records facts and leaves judgement to others; say what was seen and against what it was measured.`,
                     });
                 }
             }
@@ -80,8 +80,8 @@ const verbBefore = spaced(/\b(?:(is|was|has been|had been|must have been)|(?:are
 /** The words of cause, with the verb before them, become "consistent with"; a verb of their own is left to the writer. */
 function consistent(entry: ProseEntry, { start, said }: Sentence, index: number, text: string): Correction[] {
     const verb = verbBefore.exec(said.slice(0, index));
-    const isWithVerb = /^(?:is|was|are|were) /iu.test(text);
-    if (!entry.isWritten || !/^(?:caused by|due to|attribut|(?:as|is|was|are|were) )/iu.test(text.replace(/\s+/g, ' ')) || (/^(?:caused|attribut)/iu.test(text) && /\b(?:be|been)\s+$/iu.test(said.slice(0, index)) && !verb)) {
+    const isWithVerb = /^(?:is|was|are|were)\s/iu.test(text);
+    if (!entry.isWritten || !/^(?:caused\s|due\s|attribut|(?:as|is|was|are|were)\s)/iu.test(text) || (/^(?:caused|attribut)/iu.test(text) && /\b(?:be|been)\s+$/iu.test(said.slice(0, index)) && !verb)) {
         return [];
     }
     const isSingular = verb ? verb[1] !== undefined : /^(?:is|was)/iu.test(text);

@@ -91,10 +91,10 @@ export const wordsThatWarrant = defineCheck({
                     const finding = entry.owner.type === 'finding' ? entry.owner.finding : undefined;
                     raise({
                         components: [], at: spanIn(entry, sentence.start + first.index, first.text.length), ...(finding ? { finding } : {}),
-                        message: `${found.map(({ text, promise }) => `“${text}” ${promise.says}`).join('; ')}. An opinion of the day would be read as a promise; say what was seen, where and how.`,
+                        message: `${found.map(({ text, promise }) => `“${text.replace(/\s+/g, ' ')}” ${promise.says}`).join('; ')}. An opinion of the day would be read as a promise; say what was seen, where and how.`,
                         // Of several in one sentence none is put right by itself.
                         corrections: more.length > 0 ? [] : instead(entry, sentence.start + first.index, first.text, first.promise.instead),
-                        related: more.map(({ index, text }) => ({ message: `“${text}” too`, span: spanIn(entry, sentence.start + index, text.length) })),
+                        related: more.map(({ index, text }) => ({ message: `“${text.replace(/\s+/g, ' ')}” too`, span: spanIn(entry, sentence.start + index, text.length) })),
                     });
                 }
             }
