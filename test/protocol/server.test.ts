@@ -1,7 +1,7 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { CodeAction, Diagnostic, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { TestClient } from './client.js';
@@ -151,6 +151,20 @@ describe('the server over stdio', () => {
         await client.change(uri, typed);
         const list = await client.request<{ items: { label: string }[] } | { label: string }[]>('textDocument/completion', { textDocument: { uri }, position: { line, character: 8 }, context: { triggerKind: 1 } });
         expect(('items' in list ? list.items : list).map(item => item.label)).toContain('seacock');
+    });
+
+    it('looks at the picture files: one that is not there, one of another day', async () => {
+        const pictures = pathToFileURL(join(folder, 'pictures.survey')).href;
+        const text = `survey "2" pre-purchase {\n    attended 2026-10-20 ashore "yard"\n}\nvessel "Marram" {}\nhose H1 {\n    photo "a.jpg" "Hose"\n    photo "b.jpg" "Clamp"\n}\n`;
+        // Taken on 2026-10-05 by its camera.
+        cpSync(fileURLToPath(new URL('../../examples/marram/photos/0101-marram-afloat.jpg', import.meta.url)), join(folder, 'a.jpg'));
+        await client.open(pictures, text);
+        const codes = (found: readonly Diagnostic[]) => found.map(d => `${String(d.code)} ${String(d.range.start.line)}`).sort();
+        expect(codes(await client.diagnostics(pictures, found => found.length >= 2))).toEqual(['photo-loose-or-wrong-side 6', 'photo-wrong-day 5']);
+        writeFileSync(join(folder, 'b.jpg'), 'x');
+        await client.change(pictures, text.replace('"Hose"', '"Hose, supplied by the owner"'));
+        expect(codes(await client.diagnostics(pictures, found => found.length === 0))).toEqual([]);
+        await client.close(pictures);
     });
 
     it('draws the report and explains a check', async () => {

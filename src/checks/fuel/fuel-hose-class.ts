@@ -1,7 +1,7 @@
 /** Fuel hose without a mark, or of a mark that its place in the fuel system does not allow. */
 import { judgeFuelHose, leakLimitM3, type FuelHosePlace, type FuelHoseType } from '../../trade/fuel-hose.js';
 import { isKind, nameOf, ofKind, runsThrough, siOf, valueOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
-import { defineCheck, type Raised, type Severity } from '../contract.js';
+import { defineCheck, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
 import { serviceOf } from '../hoses/service.js';
 import { fuelOf, type Fuel } from './fuel-system.js';
@@ -12,8 +12,8 @@ export const fuelHoseClass = defineCheck({
     severity: 'error',
     title: 'Fuel hose is not of a kind for its place',
     why: 'In a fire a hose that stood no fire test feeds it; a vapor hose that holds liquid fuel lets it through its wall.',
-    needs: ['hose: class, leak-when-cut', 'run or hose: service fuel-feed, fuel-return, fuel-fill or fuel-vent', 'fuel-tank: fuel, or vessel: fuel'],
-    computes: 'Gasoline: between pump and carburetor A1 only; from tank to engine A1, or B1 if no more than 5 fl oz (148 mL) run out in 2-1/2 min when it is cut; vent and fill A1 or A2, or B1 or B2 by the same test. No mark is a fault. Diesel: advice where there is no mark, or where vapor hose (2) carries liquid fuel.',
+    needs: ['hose: class or marking, leak-when-cut', 'run or hose: service fuel-feed, fuel-return, fuel-fill or fuel-vent', 'fuel-tank: fuel, or vessel: fuel'],
+    computes: 'Gasoline: between pump and carburetor A1 only; from tank to engine A1, or B1 if no more than 5 fl oz (148 mL) run out in 2-1/2 min when it is cut; vent and fill A1 or A2, or B1 or B2 by the same test, and a fault where that figure is not at hand. No mark is a fault. Where the class is not recorded, the letters are read from the marking. Diesel: advice where there is no mark, or where vapor hose (2) carries liquid fuel.',
     sources: [
         { text: 'kinds of hose by place', standard: '33 CFR 183', clause: '183.558', provenance: 'published' },
         { text: 'what the marks A1, A2, B1 and B2 mean, and that each hose is marked', standard: '33 CFR 183', clause: '183.540', provenance: 'published' },
@@ -22,8 +22,9 @@ export const fuelHoseClass = defineCheck({
     limits: [
         'The rule binds builders of boats with gasoline engines other than outboards; on a boat in service it is good practice.',
         'It does not name return lines; they are taken as feed lines.',
-        'Hose made for something else, as water hose on fuel, is left to hose-wrong-for-service; its age to hose-old.',
-        'A B hose whose leak is not recorded is not shown to be allowed: that is said as advice.',
+        'Hose made for something else, as water hose on fuel, is left to hose-wrong-for-service where it lies in a run; its age to hose-old.',
+        'A B hose whose leak is not recorded is not shown to be allowed, and is reported until its maker’s figure is at hand.',
+        'A fuel hose in no run and of no service is judged only where it bears no mark: any place asks for one.',
         'On diesel a fire-tested hose is not asked for.',
         'Pump to carburetor is known only where the run holds a fuel-pump before the hose and no tank after it.',
     ],
@@ -89,25 +90,29 @@ run F1 "Fuel fill" { service: fuel-fill }: FF1 -> FH1 -> T1
     },
 });
 
+/** Where a hose lies; a fuel hose whose place is not recorded lies in the fuel system all the same. */
+type Where = FuelHosePlace | 'fuel-system';
+
 interface Place {
-    readonly place: FuelHosePlace;
+    readonly place: Where;
     readonly run?: Run;
 }
 
 const placeOfService: Readonly<Record<string, FuelHosePlace>> = { 'fuel-feed': 'tank-to-engine', 'fuel-return': 'tank-to-engine', 'fuel-fill': 'vent-or-fill', 'fuel-vent': 'vent-or-fill' };
 
-const placeWords: Readonly<Record<FuelHosePlace, string>> = {
+const placeWords: Readonly<Record<Where, string>> = {
     'pump-to-carburetor': 'between the fuel pump and the carburetor', 'tank-to-engine': 'between tank and engine', 'vent-or-fill': 'in the vent or fill of the tank',
+    'fuel-system': 'in the fuel system',
 };
 
-const allowedWords: Readonly<Record<FuelHosePlace, string>> = {
-    'pump-to-carburetor': 'A1 hose alone belongs there', 'tank-to-engine': 'A1 hose belongs there', 'vent-or-fill': 'A1 or A2 hose belongs there',
+const allowedWords: Readonly<Record<Where, string>> = {
+    'pump-to-carburetor': 'A1 hose alone belongs there', 'tank-to-engine': 'A1 hose belongs there', 'vent-or-fill': 'A1 or A2 hose belongs there', 'fuel-system': 'marked hose belongs there',
 };
 
 function placesOf(record: SurveyRecord, hose: Component<'hose'>): readonly Place[] {
     const runs = runsThrough(record, hose);
     if (runs.length === 0) {
-        const place = placeOfService[wordOf(hose, 'service') ?? ''];
+        const place = placeOfService[wordOf(hose, 'service') ?? ''] ?? (isKind(record, hose, 'fuel-hose') && classOf(hose) === 'unmarked' ? 'fuel-system' as const : undefined);
         return place ? [{ place }] : [];
     }
     return runs.flatMap(run => {
@@ -123,17 +128,28 @@ function isAfterPump(record: SurveyRecord, hose: Component, run: Run): boolean {
 
 const isType = (word: string): word is FuelHoseType => word === 'a1' || word === 'a2' || word === 'b1' || word === 'b2';
 
+/** Class as recorded, else as the letters of the marking tell it; a marking of "none" is no mark. */
+function classOf(hose: Component<'hose'>): string | undefined {
+    const marking = valueOf(hose, 'marking')?.prose.text ?? '';
+    const [, letters] = /\b([AB][12])\b/.exec(marking) ?? [];
+    return wordOf(hose, 'class') ?? (letters ? `fuel-${letters.toLowerCase()}` : /^\W*(none|no mark(ing)?s?|unmarked|not marked)\b/i.test(marking) ? 'unmarked' : undefined);
+}
+
+/** What of the hose tells its class. */
+const classFact = (hose: Component<'hose'>) => hose.facts.get('class') ?? hose.facts.get('marking');
+
 function judge(record: SurveyRecord, hose: Component<'hose'>, { place, run }: Place): Raised | undefined {
-    const cls = wordOf(hose, 'class');
-    const fuel = fuelOf(record, run);
+    const cls = classOf(hose);
+    const fuel = fuelOf(record, run, hose);
     const type = cls?.replace(/^fuel-/, '') ?? '';
     if (cls === undefined) {
         return hint(hose, `${nameOf(hose)} lies ${placeWords[place]}; record its class, as marked on it, to tell whether it belongs there.`);
     }
-    if (cls !== 'unmarked' && !isType(type)) {
+    const isOther = cls !== 'unmarked' && !isType(type);
+    if (isOther && run) {
         return undefined;
     }
-    const fault = faultOf(hose, type, place);
+    const fault = isOther ? otherFault(cls, place) : faultOf(hose, type, place);
     if (fault && fuel === undefined) {
         return hint(hose, `${nameOf(hose)} ${fault.what}; record the fuel of its tank, or of the vessel, to tell whether that will do.`);
     }
@@ -143,13 +159,18 @@ function judge(record: SurveyRecord, hose: Component<'hose'>, { place, run }: Pl
 interface Fault {
     readonly what: string;
     readonly seen: string;
-    readonly severity: Severity;
     readonly isOnDiesel: boolean;
 }
 
-function faultOf(hose: Component<'hose'>, type: string, place: FuelHosePlace): Fault | undefined {
-    if (!isType(type)) {
-        return { what: `lies ${placeWords[place]} and bears no mark that tells what it is made for`, seen: `lies ${placeWords[place]}; no mark was found on it`, severity: 'error', isOnDiesel: true };
+/** Hose of a class for something else. */
+function otherFault(cls: string, place: Where): Fault {
+    const what = `is hose made for something else (${cls.replaceAll('-', ' ')}) and lies ${placeWords[place]}; ${allowedWords[place]}`;
+    return { what, seen: what, isOnDiesel: true };
+}
+
+function faultOf(hose: Component<'hose'>, type: string, place: Where): Fault | undefined {
+    if (!isType(type) || place === 'fuel-system') {
+        return { what: `lies ${placeWords[place]} and bears no mark that tells what it is made for`, seen: `lies ${placeWords[place]}; no mark was found on it`, isOnDiesel: true };
     }
     const verdict = judgeFuelHose(type, place, siOf(hose, 'leak-when-cut'));
     const mark = type.toUpperCase();
@@ -159,33 +180,33 @@ function faultOf(hose: Component<'hose'>, type: string, place: FuelHosePlace): F
         case 'suits': return undefined;
         case 'wrong-type': return {
             what: `is marked ${mark} and lies ${placeWords[place]}; ${allowedWords[place]}`, seen: `is marked ${mark} and lies ${placeWords[place]}`,
-            severity: 'error', isOnDiesel: type === 'a2' || type === 'b2',
+            isOnDiesel: type === 'a2' || type === 'b2',
         };
         case 'leaks-too-much': return {
             what: `is marked ${mark}, lies ${placeWords[place]} and loses ${leak ? both(leak) : 'more than allowed'} in 2-1/2 minutes when cut, where ${limit} is allowed`,
-            seen: `is marked ${mark} and lies ${placeWords[place]}; when cut it loses {${hose.id}.leak-when-cut} in 2-1/2 minutes, where ${limit} is allowed`, severity: 'error', isOnDiesel: false,
+            seen: `is marked ${mark} and lies ${placeWords[place]}; when cut it loses {${hose.id}.leak-when-cut} in 2-1/2 minutes, where ${limit} is allowed`, isOnDiesel: false,
         };
         case 'leak-not-known': return {
             what: `is marked ${mark} and lies ${placeWords[place]}, where that counts only if no more than ${limit} runs out in 2-1/2 minutes when it is cut, and no such figure is recorded`,
             seen: `is marked ${mark} and lies ${placeWords[place]}, where that is allowed only if no more than ${limit} runs out in 2-1/2 minutes when it is cut; no such figure was at hand`,
-            severity: 'warning', isOnDiesel: false,
+            isOnDiesel: false,
         };
     }
 }
 
 function hint(hose: Component<'hose'>, message: string): Raised {
-    return { components: [hose], at: hose.facts.get('class')?.span ?? hose.idSpan, severity: 'hint', message };
+    return { components: [hose], at: classFact(hose)?.span ?? hose.idSpan, severity: 'hint', message };
 }
 
-function problem(hose: Component<'hose'>, place: FuelHosePlace, { what, seen, severity }: Fault, fuel: Fuel): Raised {
+function problem(hose: Component<'hose'>, place: Where, { what, seen }: Fault, fuel: Fuel): Raised {
     const proposed = place === 'vent-or-fill' ? 'fuel-a2' : 'fuel-a1';
     const isGasoline = fuel === 'gasoline';
     const because = isGasoline ? 'In a fire such hose may part and feed it, and its wall may let fuel through' : 'Hose that is not made for liquid fuel may soften and let it through its wall';
-    const remedy = `hose marked ${place === 'vent-or-fill' ? 'A1 or A2' : 'A1'}`;
+    const remedy = `hose marked ${place === 'vent-or-fill' ? 'A1 or A2' : place === 'fuel-system' ? 'for its place' : 'A1'}`;
     return {
         components: [hose],
-        at: hose.facts.get('class')?.span ?? hose.idSpan,
-        severity: isGasoline ? severity : 'warning',
+        at: classFact(hose)?.span ?? hose.idSpan,
+        severity: isGasoline ? 'error' : 'warning',
         message: `${nameOf(hose)} ${what}${isGasoline ? ' (good practice per 33 CFR 183.558)' : ''}. ${because}; renew it with ${remedy}.`,
         corrections: [{ kind: 'set-fact', title: `Record ${hose.id} as ${proposed}`, component: hose, property: 'class', value: proposed }],
         draft: {

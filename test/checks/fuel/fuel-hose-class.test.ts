@@ -8,7 +8,7 @@ const fill = (facts: string, fuel = 'gasoline') => `fuel-fill FF1\nhose H1 { ${f
 describe('from a gasoline tank to the engine', () => {
     it.each([
         ['class: fuel-a1', []], ['class: fuel-a2', ['error H1']], ['class: fuel-b2', ['error H1']], ['class: unmarked', ['error H1']], ['bore: 10 mm', ['hint H1']],
-        ['class: fuel-b1', ['warning H1']], ['class: fuel-b1  leak-when-cut: 5 fl-oz', []], ['class: fuel-b1  leak-when-cut: 4.9 fl-oz', []], ['class: fuel-b1  leak-when-cut: 5.1 fl-oz', ['error H1']],
+        ['class: fuel-b1', ['error H1']], ['class: fuel-b1  leak-when-cut: 5 fl-oz', []], ['class: fuel-b1  leak-when-cut: 4.9 fl-oz', []], ['class: fuel-b1  leak-when-cut: 5.1 fl-oz', ['error H1']],
         ['class: fuel-b1  leak-when-cut: 147 mL', []], ['class: fuel-b1  leak-when-cut: 148 mL', ['error H1']], ['class: fuel-b2  leak-when-cut: 1 mL', ['error H1']],
         ['class: water', []], ['class: clear-pvc', []],
     ] as const)('%s', (facts, expected) => {
@@ -17,7 +17,7 @@ describe('from a gasoline tank to the engine', () => {
 });
 
 it.each([
-    ['class: fuel-a1', []], ['class: fuel-a2', []], ['class: fuel-b1', ['warning H1']], ['class: fuel-b2', ['warning H1']], ['class: fuel-b2  leak-when-cut: 5 fl-oz', []],
+    ['class: fuel-a1', []], ['class: fuel-a2', []], ['class: fuel-b1', ['error H1']], ['class: fuel-b2', ['error H1']], ['class: fuel-b2  leak-when-cut: 5 fl-oz', []],
     ['class: fuel-b2  leak-when-cut: 6 fl-oz', ['error H1']], ['class: unmarked', ['error H1']],
 ] as const)('fill of a gasoline tank: %s', (facts, expected) => {
     expect(summary(id, fill(facts))).toEqual(expected);
@@ -56,7 +56,16 @@ it('takes the fuel from the tank, the engine, the vessel, and asks where none is
 
 it('judges a hose by its own service where it lies in no run', () => {
     expect(summary(id, 'vessel "M" { fuel: gasoline }\nfuel-hose H1 { service: fuel-vent  class: unmarked }\n')).toEqual(['error H1']);
-    expect(summary(id, 'vessel "M" { fuel: gasoline }\nfuel-hose H1 { class: unmarked }\n')).toEqual([]);
+    expect(summary(id, 'vessel "M" { fuel: gasoline }\nfuel-hose H1 { class: unmarked }\n')).toEqual(['error H1']);
+    expect(summary(id, 'vessel "M" { fuel: gasoline }\nhose H1 { class: unmarked }\n')).toEqual([]);
+    expect(summary(id, 'vessel "M" { fuel: gasoline }\nhose H1 { service: fuel-fill  class: water }\n')).toEqual(['error H1']);
+    expect(summary(id, 'vessel "M" { fuel: diesel }\ngenerator G1 { fuel: gasoline }\nhose H1 { service: fuel-feed  class: fuel-b1  serves: G1 }\n')).toEqual(['error H1']);
+});
+
+it.each([
+    ['TYPE B2, SAE J1527', ['error H1']], ['fuel hose A2', []], ['none', ['error H1']], ['No marking found', ['error H1']], ['12 mm', ['hint H1']],
+] as const)('reads the marking "%s" where no class is recorded', (marking, expected) => {
+    expect(summary(id, `vessel "M" { fuel: gasoline }\nfuel-hose H1 { service: fuel-fill  marking: "${marking}" }\n`)).toEqual(expected);
 });
 
 it('proposes hose for the place, and cites the rule as good practice', () => {
