@@ -42,10 +42,12 @@ interface Answer {
 }
 
 export function analyse(record: SurveyRecord, checks: readonly Check[] = allChecks): Analysis {
-    const raised: { check: Check; problem: Raised; severity: Severity }[] = [];
+    const all: { check: Check; problem: Raised; severity: Severity }[] = [];
     for (const check of checks) {
-        check.run(record, problem => raised.push({ check, problem, severity: problem.severity ?? check.severity }));
+        check.run(record, problem => all.push({ check, problem, severity: problem.severity ?? check.severity }));
     }
+    const raised = all.filter(({ check, problem }) => !check.yields
+        || !all.some(other => other.check !== check && other.severity !== 'hint' && overlaps(other.problem.at, problem.at)));
     const gaps: Gap[] = [...record.gaps];
     const answers = answersOf(record, gaps);
     const used = new Set<Answer>();
@@ -100,6 +102,10 @@ export function analyse(record: SurveyRecord, checks: readonly Check[] = allChec
         }
     }
     return { record, problems, gaps };
+}
+
+function overlaps(a: Span, b: Span): boolean {
+    return a.uri === b.uri && a.start < b.end && b.start < a.end;
 }
 
 function answersOf(record: SurveyRecord, gaps: Gap[]): Answer[] {

@@ -118,6 +118,8 @@ export interface Check {
     readonly severity: Severity;
     /** Concerns the report and not the vessel: it is put right in the text or accepted, and no finding is drafted for it. */
     readonly isOfReport?: boolean;
+    /** Keeps silent where another check speaks of the same text: the trouble is told once, by whoever knows more. */
+    readonly yields?: boolean;
     readonly title: string;
     /** Why it matters, in a sentence. */
     readonly why: string;

@@ -23,9 +23,21 @@ const severityTitles: Readonly<Record<Severity, string>> = {
     hint: 'A reminder of a fact that is not recorded.',
 };
 
+const standings: Readonly<Record<string, string>> = { law: 'law where it applies', voluntary: 'voluntary', practice: 'practice' };
+
+/** Whether a standard is law or voluntary, and whom it binds. */
+function standingText(name: string): string {
+    const facts = vocabularyOf(catalogueSources()).vocabulary.standards.get(name)?.facts;
+    const [standing, scope] = [facts?.get('standing')?.values[0], facts?.get('scope')?.values[0]];
+    const says = [standing?.type === 'word' ? standings[standing.word] : undefined, scope?.type === 'text' ? lowerFirst(scope.prose.text) : undefined].filter(part => part !== undefined);
+    return says.length === 0 ? '' : `; ${says.join(': ')}`;
+}
+
+const lowerFirst = (text: string): string => /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+
 /** A source in one line: what is relied on, where it stands, and how it is known. */
 export function sourceLine({ text, standard, clause, provenance }: Source): string {
-    const where = standard === undefined ? '' : ` (${standard}${clause === undefined ? '' : `, ${clause}`})`;
+    const where = standard === undefined ? '' : ` (${standard}${clause === undefined ? '' : `, ${clause}`}${standingText(standard)})`;
     return `${upperFirst(text)}${where}: ${provenanceTitles[provenance]}.`;
 }
 

@@ -137,7 +137,7 @@ function kindText(kind: KindInfo, { vocabulary }: View): string {
     const shown = own.slice(0, 14).map(([name, type]) => `- ${code(name)}: ${plain(type.about ?? typeTitle(type, vocabulary))}`);
     return lines(
         `**${plain(kind.title)}** ${code(kind.id)}${kind.parent === undefined ? '' : `, a ${plain(kind.lineage.slice(1).join(', a '))}`}`,
-        kind.about === undefined ? undefined : plain(kind.about), shown.join('\n'), own.length > 14 ? `and ${own.length - 14} more` : undefined,
+        kind.about === undefined ? undefined : plain(kind.about), kind.vesselPart === undefined ? undefined : `Belongs to: ${plain(vocabulary.wordLists.get('part')?.words.get(kind.vesselPart) ?? kind.vesselPart)}.`, shown.join('\n'), own.length > 14 ? `and ${own.length - 14} more` : undefined,
     );
 }
 

@@ -286,13 +286,6 @@ function lowerFigure(written: string, item: ValueItem, property: string, type: P
         }
         return undefined;
     }
-    if (type.usual) {
-        const low = value.low ?? value.si;
-        const high = value.high ?? value.si;
-        if (low < type.usual.low - 1e-9 || high > type.usual.high + 1e-9) {
-            gaps.add('warning', 'figure-unusual', span, `${property} is ${written}; ${type.usual.written} is usual. Read it again, and its unit.`);
-        }
-    }
     return value;
 }
 

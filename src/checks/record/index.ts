@@ -4,6 +4,7 @@ import { citedWithoutClause } from './cited-without-clause.js';
 import { contradictingValues } from './contradicting-values.js';
 import { countsOrDatesDisagree } from './counts-or-dates-disagree.js';
 import { faultWithoutFinding } from './fault-without-finding.js';
+import { figureUnusual } from './figure-unusual.js';
 import { findingIncomplete } from './finding-incomplete.js';
 import { otherBoatLeftIn } from './other-boat-left-in.js';
 import { photoLooseOrWrongSide } from './photo-loose-or-wrong-side.js';
@@ -13,6 +14,6 @@ import { sectionSilent } from './section-silent.js';
 import { urgencyInflated } from './urgency-inflated.js';
 
 export const recordChecks: readonly Check[] = [
-    faultWithoutFinding, findingIncomplete, contradictingValues, sectionSilent, urgencyInflated, otherBoatLeftIn, countsOrDatesDisagree, photoWrongDay,
+    faultWithoutFinding, figureUnusual, findingIncomplete, contradictingValues, sectionSilent, urgencyInflated, otherBoatLeftIn, countsOrDatesDisagree, photoWrongDay,
     photoLooseOrWrongSide, citedWithoutClause, recommendationClosedUnproved,
 ];

@@ -482,6 +482,10 @@ export interface BatterySwitchFacts extends ComponentFacts {
     readonly 'rating': Quantity;
     /** Whether it is marked as ignition-protected */
     readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Fuse. Guards a conductor. */
@@ -496,6 +500,12 @@ export interface FuseFacts extends ComponentFacts {
     readonly 'sheathed-to-fuse': Word<'yes' | 'no'>;
     /** Where the wire starts: a battery post, a bus, a switch */
     readonly 'source': Word<'battery' | 'bus' | 'switch' | 'charger' | 'other'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Breaker. Guards a circuit, and can be reset. */
@@ -512,6 +522,10 @@ export interface BreakerFacts extends ComponentFacts {
     readonly 'source': Word<'battery' | 'bus' | 'switch' | 'charger' | 'other'>;
     /** Whether it is marked as ignition-protected */
     readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Main breaker. Parts the shore power from the boat. */
@@ -576,6 +590,12 @@ export interface PanelFacts extends ComponentFacts {
     readonly 'voltage': Quantity;
     /** Whether it shows reversed polarity of the shore power */
     readonly 'polarity-indicator': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Battery charger. Charges from shore power. */
@@ -592,6 +612,12 @@ export interface ChargerFacts extends ComponentFacts {
     readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
     /** Kind of battery it is set for */
     readonly 'set-for': Word<'flooded' | 'gel' | 'agm' | 'lithium'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Alternator. Charges from the engine. */
@@ -608,6 +634,12 @@ export interface AlternatorFacts extends ComponentFacts {
     readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
     /** Whether a regulator of its own governs it */
     readonly 'external-regulator': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Inverter. Makes AC from a battery. */
@@ -620,6 +652,12 @@ export interface InverterFacts extends ComponentFacts {
     readonly 'passes-shore-power': Word<'yes' | 'no'>;
     /** When its neutral is joined to earth */
     readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Solar panel. Charges from the sun. */
@@ -664,6 +702,12 @@ export interface ShoreInletFacts extends ComponentFacts {
     readonly 'insulation-resistance': Quantity;
     /** Voltage the insulation was tested with */
     readonly 'test-voltage': Quantity;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Shore cord. The cable to the dock. */
@@ -722,6 +766,12 @@ export interface GalvanicIsolatorFacts extends ComponentFacts {
     readonly 'rating': Quantity;
     /** Whether it shows its own state */
     readonly 'status-shown': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Isolation transformer. Parts the boat from the shore earth by two windings. */
@@ -732,6 +782,12 @@ export interface TransformerFacts extends ComponentFacts {
     readonly 'distance-from-inlet': Quantity;
     /** Whether its neutral is joined to earth aboard */
     readonly 'neutral-bonded': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Engine. An engine. */
@@ -780,6 +836,10 @@ export interface EngineFacts extends ApplianceFacts {
     readonly 'water-in-cylinders': Word<'yes' | 'no'>;
     /** Leaks of oil, fuel or water */
     readonly 'leaks-seen': Text;
+    /** Whether backfire flame control is fitted to its intake (gasoline) */
+    readonly 'flame-arrester': Word<'yes' | 'no'>;
+    /** Mark on it, as SAE J-1928, UL 1111 or an approval number */
+    readonly 'flame-arrester-mark': Text;
 }
 
 /** Main engine. An engine that drives her. */
@@ -2798,6 +2858,8 @@ export interface ReadingFacts {
     readonly 'instrument': Text;
     /** Serial of the instrument */
     readonly 'serial': Text;
+    /** Range it is made for, as 0..100 or 0 mm..200 mm */
+    readonly 'instrument-range': Quantity | DateValue;
     /** Calibration, test block or reference reading */
     readonly 'calibration': Text;
     /** True thickness of the test block */
@@ -3340,6 +3402,12 @@ export interface WaterHeaterFacts extends ApplianceFacts {
     readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
     /** Capacity */
     readonly 'capacity': Quantity;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Fuel filter. Filters fuel and parts it from water. */
@@ -3446,6 +3514,12 @@ export interface WaterPumpFacts extends PumpFacts {
 export interface ShowerSumpFacts extends ApplianceFacts {
     /** Whether its discharge rises in a loop */
     readonly 'looped': Word<'yes' | 'no'>;
+    /** Whether it is marked as ignition-protected */
+    readonly 'ignition-protected': Word<'yes' | 'no'>;
+    /** Whether it stands in a space with gasoline */
+    readonly 'ignition-space': Word<'yes' | 'no'>;
+    /** What parts it from the gasoline: a bulkhead, a deck or enclosure, or 2 ft of open air */
+    readonly 'isolated-by': Word<'bulkhead' | 'deck' | 'open-air' | 'none'>;
 }
 
 /** Yardsticks. Limits where practice differs. A firm's own, set in its house file, stand in the place of these. */
@@ -4060,6 +4134,7 @@ export interface AnyFacts {
     readonly 'fixed': Word<'yes' | 'no'>;
     readonly 'flag': Text;
     readonly 'flame-arrester': Word<'yes' | 'no'>;
+    readonly 'flame-arrester-mark': Text;
     readonly 'flame-failure': Word<'yes' | 'no'>;
     readonly 'flame-screen': Word<'yes' | 'no'>;
     readonly 'flange': Word<'yes' | 'no'>;
@@ -4144,6 +4219,7 @@ export interface AnyFacts {
     readonly 'inlet-above-waterline': Quantity;
     readonly 'inspected': Word<'from-deck' | 'climbed' | 'unstepped'>;
     readonly 'instrument': Word<'hydrometer' | 'refractometer' | 'strip' | 'stated'> | Text;
+    readonly 'instrument-range': Quantity | DateValue;
     readonly 'insulated': Word<'yes' | 'no'>;
     readonly 'insulation': Quantity;
     readonly 'insulation-resistance': Quantity;

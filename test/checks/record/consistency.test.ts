@@ -137,3 +137,27 @@ describe('urgency-inflated', () => {
         expect(raisedBy('urgency-inflated', survey(['at-once', 'in-upkeep', 'in-upkeep', 'keep-watch'], 'yardsticks { urgent-share: 20 % }\n'))[0]?.message).toContain('the firm’s limit of 20 %');
     });
 });
+
+describe('figure-unusual', () => {
+    it.each([
+        ['vessel "M" { beam: 40 ft }', ['40 ft']], ['vessel "M" { beam: 12 ft }', []], ['hose H1 { length: 3 m..4 m }', []], ['hose H1 { bore: 1 mm..8 mm }', ['1 mm..8 mm']],
+        ['through-hull TH1 { bore: 38 in }', ['38 in']], ['vessel "M" { built: 1890 }', []], ['vessel "M" { draft: 18 ft }', ['18 ft']],
+        // A table: speed over 80 kn, and what the gauge cannot show.
+        ['reading T1 "Trial" {\n    measures: trial\n    row "Full": 2800 rpm, 92 kn\n}', ['92 kn']], ['reading T1 "Trial" {\n    measures: trial\n    row "Full": 2800 rpm, 22 kn\n}', []],
+        ['reading G1 "Gauging" {\n    measures: thickness\n    instrument-range: 1 mm..4 mm\n    row "A": 4 mm, 3.9 mm\n    row "B": 4 mm, 4.2 mm\n}', ['4.2 mm']],
+    ])('%s', (text, expected) => {
+        expect(pointed('figure-unusual', `${text}\n`)).toEqual(expected);
+    });
+    it('offers the unit that would be usual', () => {
+        expect(corrected('hose H1 { bore: 38 in }\n', 'figure-unusual', 'Read 38 in as 38 mm')).toBe('hose H1 { bore: 38 mm }\n');
+        expect(corrected('main-engine E1 { running-temperature: 180 C }\n', 'figure-unusual', 'Read 180 C as 180 F')).toContain('180 F');
+    });
+    it('is accepted with its reason', () => {
+        expect(raisedBy('figure-unusual', 'vessel "M" { beam: 40 ft }\naccept figure-unusual because "She is a barge of that beam."\n')[0]?.answeredBy).toBe('accept');
+    });
+    it('leaves the word to a check that knows more', () => {
+        const text = 'seacock SV1 { spigot: 38 mm }\nhose H1 { bore: 38 in }\nrun R1: SV1 -> H1\n';
+        expect(raisedBy('hose-and-spigot-differ', text)).toHaveLength(1);
+        expect(raisedBy('figure-unusual', text)).toHaveLength(0);
+    });
+});
