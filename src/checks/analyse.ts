@@ -43,12 +43,20 @@ interface Answer {
 
 export function analyse(record: SurveyRecord, checks: readonly Check[] = allChecks): Analysis {
     const all: { check: Check; problem: Raised; severity: Severity }[] = [];
+    const gaps: Gap[] = [...record.gaps];
     for (const check of checks) {
-        check.run(record, problem => all.push({ check, problem, severity: problem.severity ?? check.severity }));
+        try {
+            check.run(record, problem => all.push({ check, problem, severity: problem.severity ?? check.severity }));
+        } catch (error) {
+            // One check that fails must not take the others with it, nor pass for one that found nothing.
+            gaps.push({
+                code: 'check-failed', severity: 'error', mends: [], span: record.survey?.span ?? { uri: record.mainUri, start: 0, end: 1 },
+                message: `${check.id} could not be carried out on this survey (${error instanceof Error ? error.message : String(error)}); the other checks were. Please report it, and look at its matter by hand.`,
+            });
+        }
     }
     const raised = all.filter(({ check, problem }) => !check.yields
         || !all.some(other => other.check !== check && other.severity !== 'hint' && overlaps(other.problem.at, problem.at)));
-    const gaps: Gap[] = [...record.gaps];
     const answers = answersOf(record, gaps);
     const used = new Set<Answer>();
 
