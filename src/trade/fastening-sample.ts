@@ -9,6 +9,8 @@
 export const adviceShare = 0.1;
 export const refastenShare = 0.25;
 export const leastPerSide = 4;
+/** Share of the shank gone from which a fastening is bad (practice). */
+export const badShankShare = 0.25;
 
 const slack = 1e-9;
 

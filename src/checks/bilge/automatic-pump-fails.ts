@@ -78,6 +78,9 @@ bilge-alarm BA1 { works: yes }
             if (flagOf(pump, 'bypasses-main-switch') === false && isAutomatic(record, pump)) {
                 raise(deadWithSwitch(record, pump));
             }
+            if (isDead(pump) && isAutomatic(record, pump) && !isPumpingReported(record)) {
+                raise(deadPump(record, pump));
+            }
             const often = tooOften(record, pump);
             if (often) {
                 raise(often);
@@ -121,6 +124,31 @@ function deadFloat(record: SurveyRecord, float: Component, pumps: readonly Compo
             seen: `Float switch ${float.id}, lifted by hand, does not start ${names}.${risingText(record)}`,
             because: 'Lying unattended, she pumps nothing, and sinks in silence if water comes in.',
             recommend: `Renew float switch ${float.id} with splices above the bilge, on a fused feed that does not pass the main switch, and try it with water.`,
+            cites: [['Good practice']],
+        },
+    };
+}
+
+const isDead = (pump: Component) => wordOf(pump, 'works') === 'no';
+
+/** Where no pump at all works, and her length is known, pumping-below-yardstick says so. */
+function isPumpingReported(record: SurveyRecord): boolean {
+    const { vessel } = record;
+    return vessel !== undefined && (vessel.facts.has('length-on-deck') || vessel.facts.has('length-overall')) && ofKind(record, 'bilge-pump').every(isDead);
+}
+
+function deadPump(record: SurveyRecord, pump: Component): Raised {
+    return {
+        components: [pump],
+        at: pump.facts.get('works')?.span ?? pump.idSpan,
+        message: `Automatic pump ${nameOf(pump)} does not work.${risingText(record)} Unattended, it pumps nothing; repair or renew it, and try it with water.`,
+        corrections: [{ kind: 'set-fact', title: `Record that ${pump.id} works`, component: pump, property: 'works', value: 'yes' }],
+        draft: {
+            title: `Automatic bilge pump ${pump.id} does not work`,
+            ...urgencyOf(record),
+            seen: `Automatic bilge pump ${pump.id} does not run when it is tried.${risingText(record)}`,
+            because: 'Lying unattended, she counts on it, and sinks in silence if water comes in.',
+            recommend: `Repair or renew bilge pump ${pump.id}, and try it by its switch with water in the bilge.`,
             cites: [['Good practice']],
         },
     };

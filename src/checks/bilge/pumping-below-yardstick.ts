@@ -1,6 +1,6 @@
 /** Bilge pumps that together move less than the yardstick for her length. */
-import { nameOf, ofKind, siOf, wordOf, yardstick, type Component } from '../../record/model.js';
-import { defineCheck } from '../contract.js';
+import { nameOf, ofKind, siOf, wordOf, yardstick, type Component, type Span } from '../../record/model.js';
+import { defineCheck, type Raised } from '../contract.js';
 import { computedBoth, lengthBoth, listed } from '../fit/wording.js';
 import { pumpFlow, shareText } from './pump-flow.js';
 
@@ -21,7 +21,7 @@ export const pumpingBelowYardstick = defineCheck({
         { text: 'a pump moves about half its rating', provenance: 'published' },
     ],
     yardsticks: ['pump-share'],
-    limits: ['A yardstick for private boats; inspected vessels have rules of their own.', 'It speaks of ordinary bilge water, not of a leak: that is for flooding-beats-pumps.', 'Where no bilge pump is recorded, nothing is said.'],
+    limits: ['A yardstick for private boats; inspected vessels have rules of their own.', 'It speaks of ordinary bilge water, not of a leak: that is for flooding-beats-pumps.', 'Where no bilge pump is recorded, nothing is said, unless the survey says that she has none (absent "Bilge pump").'],
     examples: [{
         name: 'one small pump at 40 ft',
         bad: `vessel "Marram" { length-on-deck: 40 ft }
@@ -40,6 +40,10 @@ bilge-pump BP1 { rated-flow: 2000 gph }
     run(record, raise) {
         const lengthM = record.vessel ? siOf(record.vessel, 'length-on-deck') ?? siOf(record.vessel, 'length-overall') : undefined;
         const pumps = ofKind(record, 'bilge-pump');
+        const said = pumps.length === 0 ? record.unseen.find(({ absent, what }) => absent && pumpWords.test(what)) : undefined;
+        if (said) {
+            raise(noPump(said.span, lengthM));
+        }
         if (lengthM === undefined || pumps.length === 0) {
             return;
         }
@@ -80,6 +84,27 @@ bilge-pump BP1 { rated-flow: 2000 gph }
         });
     },
 });
+
+/** An absent entry that means every bilge pump, not a second or an electric one. */
+const pumpWords = /^\W*bilge[ -]pump(s|ing)?\W*$/i;
+
+function noPump(at: Span, lengthM: number | undefined): Raised {
+    const wanted = lengthM === undefined ? undefined : `At ${lengthBoth(lengthM)} the yardstick is ${computedBoth(yardstickM3s(lengthM), 'flow')}. `;
+    return {
+        components: [],
+        at,
+        severity: 'error',
+        message: `She has no bilge pump. ${wanted ?? ''}Without one she cannot shed the water of ordinary use; fit one${wanted ? ' that reaches it' : ''}.`,
+        draft: {
+            title: 'No bilge pump',
+            urgency: 'before-departure',
+            seen: 'No bilge pump is fitted.',
+            because: `${wanted ?? ''}Without a pump she cannot shed the water of ordinary use.`,
+            recommend: 'Fit a bilge pump, and try it with water in the bilge.',
+            cites: [['ISO 15083']],
+        },
+    };
+}
 
 function isWorking(pump: Component): boolean {
     return wordOf(pump, 'works') !== 'no' && wordOf(pump, 'condition') !== 'failed';

@@ -85,8 +85,19 @@ battery B2 { bank: "house"  rest-voltage: 12.6 V  hours-since-charge: 12 h }
                 raise(problem);
             }
         }
+        const unlike = unbanked(record);
+        const [first] = unlike?.components ?? [];
+        if (unlike && first && unlike.severity !== 'hint') {
+            raise({ components: unlike.components, at: unlike.at, severity: 'hint', message: `${listed(unlike.components.map(nameOf))} are all house batteries and do not match in kind or age; record the bank each is joined in (bank), to tell whether that matters.` });
+        }
     },
 });
+
+/** House batteries of no bank, taken as one: what would be wrong of them. */
+function unbanked(record: SurveyRecord): Raised | undefined {
+    const units = unitsOf(record).flatMap(unit => (unit.battery && wordOf(unit.battery, 'purpose') === 'house' && !unit.battery.facts.has('bank') ? [{ ...unit, battery: unit.battery }] : []));
+    return units.length > 1 ? mixed({ name: 'house', units }) : undefined;
+}
 
 const isVoid = ({ sinceChargeS }: Unit): boolean => sinceChargeS !== undefined && sinceChargeS < restBeforeReadingS - 1e-6;
 

@@ -19,9 +19,9 @@ export const chargeVoltageWrong = defineCheck({
     title: 'Charging voltage is wrong, or lithium has no cut-off',
     why: 'Too much makes gas and heat, too little never fills it, and lithium out of bounds can burn.',
     needs: [
-        'charger, alternator or solar-panel: voltage, charges, stage, bank-voltage; or a table of charging', 'battery: chemistry, voltage, charging-voltage of its maker, temperature, swollen', 'lithium battery: cut-off',
+        'charger, alternator or solar-panel: voltage, charges, stage, bank-voltage; or a table of charging', 'battery: chemistry, voltage, charging-voltage of its maker, temperature, swollen', 'lithium battery: cut-off', 'charger: set-for',
     ],
-    computes: 'At 12 V: flooded outside 14.1 to 14.8 V in absorption; gel over 14.4 V; its maker’s figure (± 0.1 V where it is no range) goes before both. 24 V doubles them. Away from 25 C the range is widened by 5 mV a cell and degree, in the direction of compensation. Lithium without a cut-off is a fault.',
+    computes: 'At 12 V: flooded outside 14.1 to 14.8 V in absorption; gel over 14.4 V; its maker’s figure (± 0.1 V where it is no range) goes before both. 24 V doubles them. Away from 25 C the range is widened by 5 mV a cell and degree, in the direction of compensation. Lithium without a cut-off is a fault; so is a charger set for another kind than it charges.',
     sources: [
         { text: 'charging voltages by kind; 50 C as hot; compensation by temperature', provenance: 'practice' },
         { text: 'a device that parts a lithium battery from charge and load', standard: 'ABYC E-13', provenance: 'memory' },
@@ -78,8 +78,16 @@ charger CH1 { voltage: 28.8 V  charges: B1  bank-voltage: 24 V  stage: absorptio
         { name: 'kind not recorded', text: 'battery B1 { voltage: 12 V }\ncharger CH1 { voltage: 15.1 V  charges: B1 }\n' },
     ],
     run(record, raise) {
+        const misread = new Set<Source>();
         for (const reading of readings(record)) {
             const problem = judge(record, reading);
+            if (problem) {
+                raise(problem);
+                misread.add(reading.source);
+            }
+        }
+        for (const charger of ofKind(record, 'charger').filter(source => !misread.has(source))) {
+            const problem = setForAnother(record, charger);
             if (problem) {
                 raise(problem);
             }
@@ -215,6 +223,31 @@ function problem({ source, voltage, at, isInTable }: ChargeReading, battery: Bat
             seen: `Battery ${battery.id} was charged by ${source.id} with ${isInTable ? both(voltage) : `{${source.id}.voltage}`}.${state}`,
             because: `${limit} by ${limits.by}. ${why}.`,
             recommend: `${isSwollen || isHot ? `Switch ${source.id} off and leave ${battery.id} to cool, away from flame. ` : ''}Set ${source.id} for the kind of battery ${battery.id} is, or renew its regulator, and measure again at the battery.`,
+        },
+    };
+}
+
+/** A charger set for another kind of battery than the one it charges. */
+function setForAnother(record: SurveyRecord, charger: Component<'charger'>): Raised | undefined {
+    const battery = chargedBattery(record, charger);
+    const setFor = wordOf(charger, 'set-for');
+    const chemistry = battery && battery !== 'several' ? wordOf(battery, 'chemistry') : undefined;
+    if (!battery || battery === 'several' || setFor === undefined || chemistry === undefined || setFor === chemistry) {
+        return undefined;
+    }
+    const why = 'What fills one kind overcharges or never fills another';
+    return {
+        components: [charger, battery],
+        at: charger.facts.get('set-for')?.span ?? charger.idSpan,
+        message: `${nameOf(charger)} is set for a battery of kind ${setFor}, and ${nameOf(battery)}, which it charges, is ${chemistry}. ${why}; set it for ${chemistry}.`,
+        related: [{ message: `${nameOf(battery)} is charged by it`, span: battery.facts.get('chemistry')?.span ?? battery.idSpan }],
+        corrections: [{ kind: 'set-fact', title: `Record ${charger.id} as set for ${chemistry}`, component: charger, property: 'set-for', value: chemistry }],
+        draft: {
+            title: `Charger ${charger.id} is set for another kind of battery`,
+            ...(flagOf(battery, 'swollen') === true ? { urgency: 'at-once' } : { urgency: 'within-days', days: 14 }),
+            seen: `Charger ${charger.id} is set for a battery of kind {${charger.id}.set-for}; battery ${battery.id}, which it charges, is {${battery.id}.chemistry}.`,
+            because: `${why}.`,
+            recommend: `Set ${charger.id} for the kind of battery ${battery.id} is, by its maker’s figures, and measure the charging voltage at the battery.`,
         },
     };
 }

@@ -2,7 +2,7 @@
 import { overcurrentReachM } from '../../trade/overcurrent.js';
 import { flagOf, isKind, nameOf, ofKind, valueOf, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { both, lengthBoth } from '../fit/wording.js';
+import { both } from '../fit/wording.js';
 import { guardTitle, guardedWire, guardsOf, isSheathedTo, sourceOf, type Guard } from './guards.js';
 import { federalRule, isGasoline } from './reach.js';
 import { purposeOf, type Wire } from './wires.js';
@@ -25,6 +25,7 @@ export const fuseMissingOrFar = defineCheck({
         'The rule binds builders of boats with gasoline engines; elsewhere it is named as good practice.',
         'One page says of the 72 in that the wire must be sheathed; that is not asked here.',
         'Where no fuse is recorded nothing is said: it may not have been looked for. Record fused: no.',
+        'What a wire is for is read from its purpose, else from what it serves or feeds or is called.',
         'Main breakers of shore power have a rule of their own and are left out, and fuses at chargers, many of which limit their current.',
     ],
     examples: [{
@@ -88,7 +89,7 @@ function urgencyFor(record: SurveyRecord, wire: Wire | undefined): { readonly ur
 function missing(record: SurveyRecord, wire: Wire): Raised {
     const rule = federalRule(record, '183.455');
     const { danger, ...due } = urgencyFor(record, wire);
-    const isPlaceOpen = !wire.facts.has('purpose') && !wire.facts.has('serves');
+    const isPlaceOpen = purposeOf(record, wire) === undefined && !wire.facts.has('serves');
     return {
         components: [wire],
         at: wire.facts.get('fused')?.span ?? wire.idSpan,
@@ -128,6 +129,9 @@ function judge(record: SurveyRecord, guard: Guard, distance: Quantity): Raised |
     } : far(record, guard, distance, sheathed ?? false, source === 'battery' || source === undefined);
 }
 
+/** A reach as the rule writes it, in inches. */
+const reachText = (m: number): string => `${Math.round(m / 0.0254)} in (${m < 1 ? `${Math.round(m * 1000)} mm` : `${m.toFixed(2)} m`})`;
+
 function far(record: SurveyRecord, guard: Guard, distance: Quantity, isSheathed: boolean, isAtBattery: boolean): Raised {
     const reachM = overcurrentReachM({ isSheathed, isAtBattery });
     const wire = guardedWire(record, guard);
@@ -139,7 +143,7 @@ function far(record: SurveyRecord, guard: Guard, distance: Quantity, isSheathed:
     return {
         components: wire ? [guard, wire] : [guard],
         at: guard.facts.get('distance')?.span ?? guard.idSpan,
-        message: `${nameOf(guard)} is ${both(distance)} along the wire from its source, where ${lengthBoth(reachM)} is the most ${where}, by ${rule}.${danger} A short circuit before it burns unchecked; move it to the source.`,
+        message: `${nameOf(guard)} is ${both(distance)} along the wire from its source, where ${reachText(reachM)} is the most ${where}, by ${rule}.${danger} A short circuit before it burns unchecked; move it to the source.`,
         figures: { distance: { value: distance.si * 1000, unit: 'mm' }, limit: { value: reachM * 1000, unit: 'mm' } },
         corrections: canBeSheathed ? [{
             kind: 'set-fact', title: `Record the wire as sheathed to ${guard.id}`, component: guard,
@@ -149,8 +153,8 @@ function far(record: SurveyRecord, guard: Guard, distance: Quantity, isSheathed:
             title: `${title} ${guard.id} is far from the source`,
             ...due,
             seen: `${title} ${guard.id} is {${guard.id}.distance} along the wire from its source.${danger}`,
-            because: `${lengthBoth(reachM)} is the most ${where}, by ${rule}. A short circuit in the wire before it burns unchecked.`,
-            recommend: `Move ${guard.id} to within ${lengthBoth(reachM)} of the source, or fit another there.`,
+            because: `${reachText(reachM)} is the most ${where}, by ${rule}. A short circuit in the wire before it burns unchecked.`,
+            recommend: `Move ${guard.id} to within ${reachText(reachM)} of the source, or fit another there.`,
             cites: [['33 CFR 183', isAtBattery ? '183.460' : '183.455']],
         },
     };

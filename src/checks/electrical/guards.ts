@@ -9,9 +9,9 @@ export function guardsOf(record: SurveyRecord): readonly Guard[] {
     return [...ofKind(record, 'fuse'), ...ofKind(record, 'breaker')].sort((x, y) => x.span.start - y.span.start);
 }
 
-/** The wire a fuse or breaker guards; a cranking wire needs no guard and is left out. */
+/** The wire a fuse or breaker guards, or else is said to serve; a cranking wire needs no guard and is left out. */
 export function guardedWire(record: SurveyRecord, guard: Guard): Wire | undefined {
-    const wire = record.components.get(valueOf(guard, 'protects')?.id ?? '');
+    const wire = record.components.get((valueOf(guard, 'protects') ?? valueOf(guard, 'serves'))?.id ?? '');
     return wire && isKind(record, wire, 'conductor') && purposeOf(record, wire) !== 'cranking' ? wire : undefined;
 }
 

@@ -1,7 +1,7 @@
 /** A shore inlet or cord that has been too hot, or is loaded so that it will be. */
 import { formatQuantity } from '../../quantities/index.js';
 import { isOverheated, loadShare, mostRiseK, riseK } from '../../trade/shore-power.js';
-import { flagOf, nameOf, ofKind, siOf, valueOf, yardstick, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
+import { anyValue, flagOf, nameOf, ofKind, siOf, valueOf, yardstick, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
 import { systemVoltageOf } from './wires.js';
@@ -18,7 +18,7 @@ export const inletOverheated = defineCheck({
     severity: 'error',
     title: 'Shore inlet or cord is overheated or overloaded',
     why: 'A poor contact at the inlet is the commonest start of a fire at the dock.',
-    needs: ['shore-inlet or shore-cord: browned, warmed-to with air-beside', 'main-breaker and shore-cord: rating', 'shore-inlet: load, rating'],
+    needs: ['shore-inlet or shore-cord: browned, warmed-to with air-beside, or temperature-rise as "40 F"', 'main-breaker and shore-cord: rating', 'shore-inlet: load, rating'],
     computes: 'A fault: browned or melted; more than 30 F (16.7 K) over the air under load; a main breaker rated over the cord. Advice: a steady load over 80 % of the inlet’s rating.',
     sources: [
         { text: 'browned contacts; 30 F over the air; 80 % for steady loads', provenance: 'practice' },
@@ -88,10 +88,17 @@ const renew = 'renew the inlet and the end of the cord together';
 /** A difference of temperatures, which has no zero of its own. */
 const riseText = (k: number): string => `${(k * 1.8).toFixed(0)} F (${k.toFixed(1)} K)`;
 
+/** A rise written as text, such as "40 F" or "22 C over the air": a difference, which has no zero. */
+function statedRise(part: Part): { readonly k: number } | undefined {
+    const [, figure, unit] = /^\W*(?:about |by )?(\d+(?:\.\d+)?)\s?(?:degrees |deg )?°?\s?([FCK])\b/i.exec(anyValue(part, 'temperature-rise')?.prose.text ?? '') ?? [];
+    return figure && unit ? { k: Number(figure) / (unit.toUpperCase() === 'F' ? 1.8 : 1) } : undefined;
+}
+
 function heat(part: Part): Raised | undefined {
     const isBrowned = flagOf(part, 'browned') === true;
     const [hot, air] = [valueOf(part, 'warmed-to'), valueOf(part, 'air-beside')];
-    const rise = hot && air ? riseK({ hotK: hot.si, airK: air.si }) : undefined;
+    const stated = statedRise(part);
+    const rise = hot && air ? riseK({ hotK: hot.si, airK: air.si }) : stated?.k;
     const isHot = rise !== undefined && isOverheated(rise);
     if (!isBrowned && !isHot) {
         // A temperature alone, over what the warmest air allows, says something only with the air beside it.
@@ -101,10 +108,10 @@ function heat(part: Part): Raised | undefined {
         } : undefined;
     }
     const says = [...(isBrowned ? ['is browned or melted'] : []), ...(isHot ? [`grew ${riseText(rise)} warmer than the air under load, where ${riseText(mostRiseK)} is the most`] : [])].join(' and ');
-    const seen = [...(isBrowned ? ['is browned or melted'] : []), ...(isHot ? [`warmed to {${part.id}.warmed-to} under load in air of {${part.id}.air-beside}, where a rise of ${riseText(mostRiseK)} is the most`] : [])].join(' and ');
+    const seen = [...(isBrowned ? ['is browned or melted'] : []), ...(isHot ? [`${hot && air ? `warmed to {${part.id}.warmed-to} under load in air of {${part.id}.air-beside}` : `grew {${part.id}.temperature-rise} warmer than the air under load`}, where a rise of ${riseText(mostRiseK)} is the most`] : [])].join(' and ');
     return {
         components: [part],
-        at: part.facts.get(isBrowned ? 'browned' : 'warmed-to')?.span ?? part.idSpan,
+        at: part.facts.get(isBrowned ? 'browned' : hot && air ? 'warmed-to' : 'temperature-rise')?.span ?? part.idSpan,
         message: `${nameOf(part)} ${says}. ${why}; ${renew}.`,
         ...(rise === undefined ? {} : { figures: { rise: { value: rise, unit: 'K' }, most: { value: mostRiseK, unit: 'K' } } }),
         draft: {

@@ -2,7 +2,8 @@
 import { leakageBreakerSinceYear, leakageTripA, leakageTripS, transformerReachM, tripsInTime } from '../../trade/shore-power.js';
 import { flagOf, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { computedBoth, lengthBoth } from '../fit/wording.js';
+import { computedBoth } from '../fit/wording.js';
+import { isSaidAbsent } from '../safety/gear.js';
 
 type Inlet = Component<'shore-inlet'>;
 type LeakageBreaker = Component<'leakage-breaker'>;
@@ -13,7 +14,7 @@ export const leakageBreakerMissing = defineCheck({
     severity: 'error',
     title: 'No leakage breaker on the shore power',
     why: 'Without one nothing parts her from the dock when current leaks into the water.',
-    needs: ['shore-inlet: leakage-guarded', 'leakage-breaker: works, trip-current, trip-time', 'transformer: distance-from-inlet', 'vessel: built or model-year'],
+    needs: ['shore-inlet: leakage-guarded, or an absent entry for the leakage breaker', 'leakage-breaker: works, trip-current, trip-time', 'transformer: distance-from-inlet', 'vessel: built or model-year'],
     computes: 'An inlet recorded as leakage-guarded: no, with no isolation transformer within 10 ft: a fault on a boat built in 2013 or later, advice on an older one or where the year is not recorded. A leakage breaker that does not trip, or only over 30 mA or after more than 100 ms: a fault.',
     sources: [
         { text: 'a leakage breaker of at most 30 mA and 100 ms, or an isolation transformer within 10 ft of the inlet', standard: 'ABYC E-11', clause: '11.11.1', provenance: 'secondary' },
@@ -70,13 +71,13 @@ leakage-breaker LB1 { trip-current: 30 mA  works: yes }
             raise(doesNotTrip(breaker));
         }
         for (const inlet of inlets) {
-            const isGuarded = flagOf(inlet, 'leakage-guarded');
+            const isGuarded = flagOf(inlet, 'leakage-guarded') ?? (breakers.length === 0 && isSaidAbsent(record, breakerWords) ? false : undefined);
             const isUnsaid = isGuarded === undefined && breakers.length === 0;
             const unplaced = transformers.find(transformer => siOf(transformer, 'distance-from-inlet') === undefined);
             if (unplaced && (isGuarded === false || isUnsaid)) {
                 raise({
                     components: [unplaced], at: unplaced.idSpan, severity: 'hint',
-                    message: `${nameOf(unplaced)} stands for a leakage breaker where it is within ${lengthBoth(transformerReachM)} of the inlet; record its distance-from-inlet.`,
+                    message: `${nameOf(unplaced)} stands for a leakage breaker where it is within ${reachText} of the inlet; record its distance-from-inlet.`,
                 });
             } else if (isGuarded === false) {
                 raise(missing(record, inlet));
@@ -89,6 +90,12 @@ leakage-breaker LB1 { trip-current: 30 mA  works: yes }
         }
     },
 });
+
+/** Words of an absent entry that mean a leakage breaker. */
+const breakerWords = /leakage (breaker|circuit|current)|earth leakage|ground fault|residual[ -]current|\b(ELCI|RCD|RCBO|RCCB|GFCI|ELCB)s?\b/i;
+
+/** As the standard writes it. */
+const reachText = `${Math.round(transformerReachM / 0.3048)} ft (${transformerReachM.toFixed(2)} m)`;
 
 function isNear(transformer: Component<'transformer'>): boolean {
     return (siOf(transformer, 'distance-from-inlet') ?? Infinity) <= transformerReachM + 1e-9;
@@ -103,7 +110,7 @@ function trips(breaker: LeakageBreaker): boolean {
     return wordOf(breaker, 'works') !== 'no' && tripsInTime(tripFacts(breaker));
 }
 
-const rule = `at most ${computedBoth(leakageTripA, 'current')} and ${leakageTripS * 1000} ms, by ABYC E-11`;
+const rule = `${computedBoth(leakageTripA, 'current')} or less within ${leakageTripS * 1000} ms, by ABYC E-11`;
 
 function doesNotTrip(breaker: LeakageBreaker): Raised {
     const { tripA, tripS } = tripFacts(breaker);
@@ -137,7 +144,7 @@ function missing(record: SurveyRecord, inlet: Inlet): Raised {
         components: [inlet],
         at: inlet.facts.get('leakage-guarded')?.span ?? inlet.idSpan,
         severity: isFault ? 'error' : 'warning',
-        message: `No leakage breaker guards what ${nameOf(inlet)} feeds, and no isolation transformer within ${lengthBoth(transformerReachM)} stands for it; ${standing}. Nothing parts her from the dock when current leaks into the water; fit one of ${computedBoth(leakageTripA, 'current')}.`,
+        message: `No leakage breaker guards what ${nameOf(inlet)} feeds, and no isolation transformer within ${reachText} stands for it; ${standing}. Nothing parts her from the dock when current leaks into the water; fit one of ${computedBoth(leakageTripA, 'current')}.`,
         corrections: [
             { kind: 'set-fact', title: `Record ${inlet.id} as guarded by a leakage breaker`, component: inlet, property: 'leakage-guarded', value: 'yes' },
             { kind: 'declare', title: `Record an isolation transformer within 10 ft of ${inlet.id}`, beside: inlet, componentKind: 'transformer', idStem: 'T', facts: [['distance-from-inlet', '10 ft']] },
@@ -146,7 +153,7 @@ function missing(record: SurveyRecord, inlet: Inlet): Raised {
             title: 'No leakage breaker on the shore power',
             urgency: 'within-days',
             days: 30,
-            seen: `No leakage breaker guards what shore inlet ${inlet.id} feeds, and no isolation transformer stands within ${lengthBoth(transformerReachM)} of it.${built === undefined ? '' : ` She is of {vessel.${year}}.`}`,
+            seen: `No leakage breaker guards what shore inlet ${inlet.id} feeds, and no isolation transformer stands within ${reachText} of it.${built === undefined ? '' : ` She is of {vessel.${year}}.`}`,
             because: `${isFault ? `A leakage breaker is to trip at ${rule}` : 'Boats of her age were built without one; it is advised, not asked of them'}. Without it nothing parts her from the dock when current leaks into the water, which can electrocute a swimmer.`,
             recommend: `Have a marine electrician fit a leakage breaker of ${computedBoth(leakageTripA, 'current')} at the main breaker of ${inlet.id}, and test it.`,
             cites: [['ABYC E-11', '11.11.1']],

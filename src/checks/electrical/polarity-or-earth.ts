@@ -166,7 +166,7 @@ function neutrals(record: SurveyRecord): readonly Raised[] {
     const isBonded = isBondedAtTransformer(record);
     const inlets = ofKind(record, 'shore-inlet');
     const transformers = ofKind(record, 'transformer');
-    if (isBonded === true || inlets.length === 0) {
+    if (isBonded === true) {
         return [];
     }
     const [unsaid] = transformers.filter(transformer => flagOf(transformer, 'neutral-bonded') === undefined);
@@ -176,7 +176,7 @@ function neutrals(record: SurveyRecord): readonly Raised[] {
     const ofInverters = ofKind(record, 'inverter').filter(inverter => wordOf(inverter, 'neutral-joined') === 'always' && !unsaid).flatMap((inverter): Raised[] => {
         const passes = flagOf(inverter, 'passes-shore-power');
         return passes === true ? [joined(inverter, 'neutral-joined', undefined)]
-            : passes === undefined ? [hint(inverter, `The neutral of ${nameOf(inverter)} is always joined to earth; record whether shore power passes through it (passes-shore-power), for then that is wrong.`)] : [];
+            : passes === undefined && inlets.length > 0 ? [hint(inverter, `The neutral of ${nameOf(inverter)} is always joined to earth; record whether shore power passes through it (passes-shore-power), for then that is wrong.`)] : [];
     });
     return [...ofInlets, ...ofInverters];
 }

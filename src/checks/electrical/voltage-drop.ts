@@ -6,7 +6,7 @@ import { significant } from '../../quantities/index.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
 import { computed, dropShare, dropsOf, type Drop } from './drops.js';
-import { isMetric, metricSize, purposeOf, systemVoltageOf } from './wires.js';
+import { isMetric, metricSize, purposeByWords, purposeOf, systemVoltageOf } from './wires.js';
 
 /** Uses that are to lose no more than 3 %. */
 const critical: ReadonlySet<string> = new Set(['panel-feed', 'bilge-pump', 'blower', 'navigation-light', 'electronics']);
@@ -98,7 +98,7 @@ const circuitOf = (purpose: string): Circuit => critical.has(purpose) ? 'critica
 
 function judge(record: SurveyRecord, drop: Drop): Raised | undefined {
     const { wire } = drop;
-    const purpose = wire && purposeOf(record, wire);
+    const purpose = wire ? purposeOf(record, wire) : purposeByWords(drop.label);
     const isOver = (circuit: Circuit) => dropShare(drop) > allowedDropShare(circuit) + 1e-9;
     if (purpose === 'cranking' || !isOver('critical')) {
         return undefined;

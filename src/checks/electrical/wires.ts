@@ -99,8 +99,24 @@ const purposesByKind = [
     ['bilge-pump', 'bilge-pump'], ['blower', 'blower'], ['navigation-light', 'navigation-light'], ['panel', 'panel-feed'], ['instrument', 'electronics'], ['vhf', 'electronics'],
 ] as const;
 
-/** What a wire carries current for: as recorded, else by the kind of what it serves. */
+/** Words in the name of a circuit that tell its purpose; the first that fits counts. */
+const purposesByWord: readonly (readonly [RegExp, string])[] = [
+    [/\b(start(er|ing)?|crank(ing)?)\b/i, 'cranking'], [/\bignition\b/i, 'ignition'], [/\bbilge[ -]pumps?\b/i, 'bilge-pump'], [/\bblowers?\b/i, 'blower'],
+    [/\b(nav(igation)?|masthead|steaming|side|stern|running)[ -]?lights?\b/i, 'navigation-light'],
+    [/\b(vhf|radio|plotter|radar|instruments|electronics|sounder|autopilot|ais)\b/i, 'electronics'], [/\b(solar|alternator|charger|charging)\b/i, 'charging'],
+    [/\b(switch|distribution|breaker|fuse) ?panel\b|\bpanel feed\b|\bfeed (of|to) (the )?panel\b/i, 'panel-feed'],
+    [/\b(windlass|winch|thruster|inverter|fridge|refrigerat\w*|freezer|heater|furnace|horn|wipers?|watermaker|toilet|macerator|pump|sump)\b/i, 'power'],
+    [/\b(lights?|lamps?|lighting)\b/i, 'lighting'],
+];
+
+/** What a circuit carries current for, by what it is called. */
+export function purposeByWords(text: string): string | undefined {
+    return purposesByWord.find(([words]) => words.test(text))?.[1];
+}
+
+/** What a wire carries current for: as recorded, else by the kind of what it serves, else by what it feeds or is called. */
 export function purposeOf(record: SurveyRecord, wire: Wire): string | undefined {
     const served = record.components.get(valueOf(wire, 'serves')?.id ?? '');
-    return wordOf(wire, 'purpose') ?? (served && purposesByKind.find(([kind]) => isKind(record, served, kind))?.[1]);
+    return wordOf(wire, 'purpose') ?? (served && purposesByKind.find(([kind]) => isKind(record, served, kind))?.[1])
+        ?? purposeByWords(valueOf(wire, 'feeds')?.prose.text ?? '') ?? purposeByWords(wire.title ?? '');
 }

@@ -37,6 +37,9 @@ export const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
 const celsius = (kelvin: number) => convertTo(kelvin, 'C');
 export const temperatureBoth = (kelvin: number) => computedBoth(kelvin, 'temperature');
 
+/** A difference of temperatures in both units: "5 K (9 F)". */
+const kelvins = (difference: number) => `${Math.round(difference * 10) / 10} K (${Math.round(difference * 18) / 10} F)`;
+
 /** The kinds of glycol that a coolant may be of: the one recorded, else both. */
 export function kindsOf(coolant: Component): readonly Glycol[] {
     const kind = wordOf(coolant, 'glycol-kind');
@@ -88,7 +91,7 @@ export function frostFaults(record: SurveyRecord, coolant: Component): Fault[] {
     const recorded = quantityOf(coolant, 'freeze-point');
     const glycol = quantityOf(coolant, 'glycol');
     const lowestK = Math.min(...points);
-    const margin = `${Math.round((lowestK - limitK) * 10) / 10} K above ${temperatureBoth(limitK)}, which is ${frostMarginK} K below the coldest expected`;
+    const margin = `${kelvins(lowestK - limitK)} above ${temperatureBoth(limitK)}, which is ${kelvins(frostMarginK)} below the coldest expected`;
     return [{
         fact: recorded?.fact ?? glycol?.fact, severity: 'error', isFrost: true,
         what: `freezes at ${recorded ? both(recorded.quantity) : `about ${temperatureBoth(lowestK)}`}, ${margin}`,
@@ -150,7 +153,7 @@ function bandOf(record: SurveyRecord, coolant: Component): Band {
 export function shareFaults(record: SurveyRecord, coolant: Component): Fault[] {
     const glycol = quantityOf(coolant, 'glycol');
     if (!glycol) {
-        return [];
+        return thinByFreezing(record, coolant);
     }
     const share = glycol.quantity.si;
     const { low, high, working, target, lowWhose, highWhose, workingWhose } = bandOf(record, coolant);
@@ -169,12 +172,39 @@ export function shareFaults(record: SurveyRecord, coolant: Component): Fault[] {
         ? fault(`under ${percent(working)}, from which on a mix is advised (${workingWhose})`, 'A thin mix protects less against rust and frost.', { severity: 'warning', remedy: { share: target } }) : [];
 }
 
+/**
+ * A thin mix known by its freezing point alone. That of ethylene glycol rises again past 68 %, but a mix so strong would
+ * be out of its band as well; nothing is told where frost is told already, or where the two kinds would not agree.
+ */
+function thinByFreezing(record: SurveyRecord, coolant: Component): Fault[] {
+    const freezing = quantityOf(coolant, 'freeze-point');
+    if (!freezing || wordOf(coolant, 'glycol-kind') === 'mixed' || frostFaults(record, coolant).length > 0) {
+        return [];
+    }
+    const shares = kindsOf(coolant).map(kind => shareForFreezing(kind, freezing.quantity.si)).filter(share => share !== undefined);
+    const { low, working, target, lowWhose, workingWhose } = bandOf(record, coolant);
+    const limit = shares.every(share => share < low - 0.005) ? low : working !== undefined && shares.every(share => share < working - 0.005) ? working : undefined;
+    if (shares.length < kindsOf(coolant).length || limit === undefined) {
+        return [];
+    }
+    const isThin = limit === low;
+    const about = [...new Set(shares.map(share => `${Math.round(share * 100)} %`))].join(' to ');
+    const relation = `as a mix of about ${about} glycol by volume does, ${isThin ? `under ${percent(low)} (${lowWhose})` : `under ${percent(limit)}, from which on a mix is advised (${workingWhose})`}`;
+    return [{
+        fact: freezing.fact, severity: isThin ? 'error' : 'warning',
+        what: `freezes at ${both(freezing.quantity)}, ${relation}`, seen: `freezes at {${coolant.id}.freeze-point}, ${relation}`,
+        because: isThin ? 'A thin mix protects little against rust and frost.' : 'A thin mix protects less against rust and frost.',
+        remedy: { share: target }, figures: { 'freeze-point': { value: celsius(freezing.quantity.si), unit: 'C' } },
+    }];
+}
+
 /** A mix over its band; past about 80 % silicates are to be expected out of solution, which no water brings back. */
 function tooStrong(coolant: Component, share: number, remedy: { readonly share: number }, fault: (because: string, remedy: Fault['remedy']) => Fault[]): Fault[] {
     const turns = share > strongestUsefulShare && wordOf(coolant, 'glycol-kind') !== 'propylene' ? `, and past about ${percent(strongestUsefulShare)} ethylene glycol freezes sooner again` : '';
     const hasSilicates = wordOf(coolant, 'inhibitor') !== 'organic';
-    return share > flushShare + 1e-9 && hasSilicates
-        ? fault(`So strong a mix, over about ${percent(flushShare)}, drops its silicates as gel, which clogs the heat exchanger and which no water brings back; it cools badly${turns}.`, { flush: 'flush the system until it runs clear, look for gel in heat exchanger and header tank', share: remedy.share })
+    return share > flushShare + 1e-9
+        ? fault(hasSilicates ? `So strong a mix, over about ${percent(flushShare)}, drops its silicates as gel, which clogs the heat exchanger and which no water brings back; it cools badly${turns}.`
+            : `So strong a mix, over about ${percent(flushShare)}, is little else than concentrate, which no water filled in on top makes even again; it cools badly${turns}.`, { flush: `flush the system until it runs clear, ${hasSilicates ? 'look for gel in heat exchanger and header tank' : 'look into heat exchanger and header tank'}`, share: remedy.share })
         : fault(`A thick mix cools badly${hasSilicates ? ' and may drop its silicates as gel' : ''}${turns}.`, remedy);
 }
 
@@ -209,7 +239,10 @@ function termOf(coolant: Component<'coolant'>): Term | undefined {
     const makers = valueOf(coolant, 'makers-term');
     const inhibitor = wordOf(coolant, 'inhibitor');
     const years = inhibitor === undefined ? undefined : termYears[inhibitor];
+    const isKnown = inhibitor !== undefined && inhibitor !== 'unknown';
     return makers ? { years: makers.si / (365.25 * 86_400), text: `the ${makers.figure.written} that its maker lets it stay`, seen: `the {${coolant.id}.makers-term} that its maker lets it stay` }
+        // Where the inhibitors are not known, the longest of the usual terms is past for all of them.
+        : !isKnown ? { years: longestTermYears, text: `the ${longestTermYears} years that the longest-lived inhibitors last`, seen: `the ${longestTermYears} years that the longest-lived inhibitors last` }
         : years === undefined ? undefined : { years, text: `the ${years} years usual for ${inhibitor ?? ''} inhibitors`, seen: `the usual term of ${years} years for ${inhibitor ?? ''} inhibitors` };
 }
 
@@ -221,3 +254,4 @@ export function yearsSinceChange(record: SurveyRecord, coolant: Component<'coola
 
 /** Usual terms by kind of inhibitor, years (practice). */
 const termYears: Readonly<Record<string, number>> = { plain: 2, organic: 5 };
+const longestTermYears = Math.max(...Object.values(termYears));

@@ -22,7 +22,7 @@ function freezingText(kind: Glycol, share: number, of: string): string {
 
 /** "Such a mix freezes at about … and boils at about …": computed, for each kind of glycol that it may be of. */
 export function mixText(coolant: Component, saysFreezing: boolean): string {
-    const share = siOf(coolant, 'glycol');
+    const share = shareOf(coolant);
     if (share === undefined || wordOf(coolant, 'glycol-kind') === 'mixed') {
         return '';
     }
@@ -31,7 +31,7 @@ export function mixText(coolant: Component, saysFreezing: boolean): string {
     const each = (point: (kind: Glycol) => number) => kinds.map(kind => `${temperatureBoth(point(kind))}${of(kind)}`).join(' and ');
     const cap = siOf(coolant, 'cap-pressure');
     const underCap = cap === undefined || cap <= 0 ? '' : `, or ${each(kind => coolantBoilingUnderCapK(share, cap, kind))} under its cap`;
-    const freezes = saysFreezing ? `freezes ${kinds.map(kind => freezingText(kind, share, of(kind))).join(' and ')}${kinds.length > 1 ? ',' : ''} and ` : '';
+    const freezes = saysFreezing ? `freezes ${kinds.map(kind => freezingText(kind, share, of(kind))).join(' and ')}${kinds.length > 1 || kinds.some(kind => !isFreezingTabulated(kind, share)) ? ',' : ''} and ` : '';
     return ` Such a mix ${freezes}boils at about ${each(kind => coolantBoilingK(share, kind))}${underCap}.`;
 }
 

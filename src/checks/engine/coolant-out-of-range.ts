@@ -31,7 +31,8 @@ export const coolantOutOfRange = defineCheck({
         'Freezing points agree between sources to 2 or 3 K, boiling points to 2 K.',
         'Freezing points of propylene glycol are tabulated to 60 %; past that they are only known to be lower, and it is said.',
         'Where the kind of glycol is not recorded, frost is judged only if both kinds give the same answer.',
-        'Without the coldest temperature expected, a freezing point is not judged.',
+        'Without the coldest temperature expected, a freezing point is judged only as a sign of a thin mix, by the share that freezes there.',
+        'Where the inhibitors are not recorded, only five years, the longest usual term, are judged.',
         'Whether gel has formed is not known to it: it recommends to look. Coolant with organic inhibitors holds no silicates.',
     ],
     examples: [{

@@ -101,7 +101,7 @@ function cylindersOf(record: SurveyRecord, engine: Component): Cylinders | undef
         });
     const [first] = rows;
     return first && {
-        pressures: rows.map(({ pressure }) => pressure), names: rows.map(({ row }) => row.label), at: first.span, seen: `see ${first.reading.title ?? first.reading.id}`,
+        pressures: rows.map(({ pressure }) => pressure), names: rows.map(({ row }) => /^\d+$/.test(row.label.trim()) ? `cylinder ${row.label.trim()}` : row.label), at: first.span, seen: `see ${first.reading.title ?? first.reading.id}`,
         states: [...new Set(rows.map(({ row }) => wordOf(row, 'state')).filter(state => state !== undefined))], cellSpans: rows.map(({ span }) => span),
     };
 }

@@ -1,5 +1,5 @@
 /** Running hours of an engine that contradict each other, run backward, or are odd for the years. */
-import { nameOf, ofKind, rowsOf, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, rowsOf, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import { hoursAYear, isSameReading, judgeHours, leastHoursAYear, mostHoursAYear } from '../../trade/engine-hours.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { firstDay, lastDay, surveyedOn, yearsBetween } from '../hoses/age.js';
@@ -265,7 +265,7 @@ function tooManyProblem(record: SurveyRecord, engine: Component<'engine'>, now: 
 
 /** Hours that are odd for the years: since the oldest dated reading, else since the engine was fitted or made. */
 function oddYears(record: SurveyRecord, engine: Component<'engine'>, now: Measured, earlier: readonly Earlier[], today: DateFigure | undefined): Raised | undefined {
-    const isWork = record.vessel !== undefined && wordOf(record.vessel, 'type') === 'aluminum-workboat';
+    const isWork = record.vessel !== undefined && (wordOf(record.vessel, 'type') === 'aluminum-workboat' || flagOf(record.vessel, 'commercial') === true);
     const dated = earlier.filter(one => yearsSince(one.date, today) !== undefined && !isChangedSince(engine, one.date)).sort((a, b) => a.quantity.si - b.quantity.si)[0];
     const since = (['fitted', 'made'] as const).find(property => engine.facts.has(property));
     const newSince = since && valueOf(engine, since)?.figure;

@@ -1,6 +1,6 @@
 /** A diesel that does not reach its rated speed at full throttle, or turns past it; a tachometer that shows otherwise; twins that differ. */
 import { convertTo } from '../../quantities/index.js';
-import { nameOf, rowsOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { nameOf, rowsOf, wordOf, type Component, type Reading, type Row, type SurveyRecord } from '../../record/model.js';
 import { judgeRatedSpeed, leastRatedShare, mostRatedShare, tachometerError, tachometerShare, trueSpeed, twinSpeedDifference, twinSpeedShare } from '../../trade/engine-speed.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, computedBoth } from '../fit/wording.js';
@@ -14,10 +14,11 @@ export const ratedRpmNotReached = defineCheck({
     severity: 'error',
     title: 'Engine does not reach its rated speed',
     why: 'A diesel held under its rated speed is overloaded, and lives the shorter for it.',
-    needs: ['engine: rated-rotation, reached-rotation (by an independent tachometer), dash-rotation', 'engine or vessel: fuel', 'or a table of the trial with rotation and rotation-shown, for the tachometer'],
+    needs: ['engine: rated-rotation, reached-rotation (by an independent tachometer), dash-rotation', 'engine or vessel: fuel', 'or a table of the trial, with rotation in a row labeled as at full throttle, and rotation-shown for the tachometer'],
     computes: 'Diesel: reached ÷ rated under 97 % is a fault, over 103 % calls for a closer look. Shown ÷ independent off by more than 2 %: that is settled first, unless both are under 97 %. Twins of one rating more than 3 % apart.',
     sources: [{ text: 'rated speed, −0 to +3 % loaded; tachometers within 2 %, twins within 3 %', provenance: 'practice' }],
     limits: [
+        'A row of the trial is taken as at full throttle only where its label or remark says so.',
         'Gasoline engines are rated over a range of speeds and are not judged.',
         'How she was loaded, and how foul she was, is not asked; both lower the speed reached.',
         'What the helm shows alone decides nothing; an independent tachometer is asked for.',
@@ -64,7 +65,7 @@ main-engine E2 { side: starboard  fuel: diesel  rated-rotation: 2800 rpm  reache
             }
         }
         for (const [port, starboard] of twinsOf(engines)) {
-            const apart = odd.has(port) || odd.has(starboard) ? undefined : twinsApart(port, starboard);
+            const apart = odd.has(port) || odd.has(starboard) ? undefined : twinsApart(record, port, starboard);
             if (apart) {
                 raise(apart);
             }
@@ -88,19 +89,46 @@ function tachometersOf(record: SurveyRecord, engine: Component): Shown | undefin
     if (shown && independent) {
         return { shown, independent };
     }
-    const isOnly = drivingEngines(record).length === 1;
     const off = ({ shown: s, independent: i }: Shown) => Math.abs(tachometerError(s.quantity.si, i.quantity.si));
     return rowsOf(record, 'trial').flatMap(({ reading, row }): Shown[] => {
-        const named = row.facts.get('engine')?.values[0];
-        const isOf = named?.type === 'component' ? named.id === engine.id : isOnly || (reading.on.length === 1 && reading.on[0] === engine);
+        const isOf = isOfEngine(record, engine, reading, row);
         const [s, i] = [measured(row, 'rotation-shown'), measured(row, 'rotation')];
         return isOf && s && i ? [{ shown: s, independent: i, row: `“${row.label}” in ${reading.title ?? reading.id}` }] : [];
     }).reduce<Shown | undefined>((worst, one) => !worst || off(one) > off(worst) ? one : worst, undefined);
 }
 
+/** Speed at full throttle by an independent tachometer, and the row of the trial it was read in where it is no fact of the engine. */
+interface Reached extends Measured {
+    readonly row?: string;
+}
+
+const fullThrottle = /\bfull[- ]?(throttle|power|speed|ahead|load)|\bwide[- ]?open|\bwot\b|\bflat out\b/i;
+
+/** As recorded of the engine, else the fastest run of the trial whose label or remark says that it was at full throttle. */
+function reachedOf(record: SurveyRecord, engine: Component): Reached | undefined {
+    const own = measured(engine, 'reached-rotation');
+    if (own) {
+        return own;
+    }
+    return rowsOf(record, 'trial').flatMap(({ reading, row }): Reached[] => {
+        const rotation = measured(row, 'rotation');
+        const remark = row.facts.get('remark')?.written ?? '';
+        return rotation && isOfEngine(record, engine, reading, row) && fullThrottle.test(`${row.label} ${remark}`)
+            ? [{ ...rotation, row: `“${row.label}” in ${reading.title ?? reading.id}` }] : [];
+    }).reduce<Reached | undefined>((fastest, one) => !fastest || one.quantity.si > fastest.quantity.si ? one : fastest, undefined);
+}
+
+/** Whether a row of the trial tells of an engine: by its name, by what the table is on, or because she has no other. */
+function isOfEngine(record: SurveyRecord, engine: Component, reading: Reading, row: Row): boolean {
+    const named = row.facts.get('engine')?.values[0];
+    return named?.type === 'component' ? named.id === engine.id : drivingEngines(record).length === 1 || (reading.on.length === 1 && reading.on[0] === engine);
+}
+
+const reachedSeen = (engine: Component, { row, quantity }: Reached) => row ? `${both(quantity)} (${row})` : `{${engine.id}.reached-rotation}`;
+
 function judge(record: SurveyRecord, engine: Component): Raised | undefined {
     const rated = measured(engine, 'rated-rotation');
-    const reached = measured(engine, 'reached-rotation');
+    const reached = reachedOf(record, engine);
     const tachometers = tachometersOf(record, engine);
     const error = tachometers && tachometerError(tachometers.shown.quantity.si, tachometers.independent.quantity.si);
     const isTachometerOff = error !== undefined && Math.abs(error) > tachometerShare + 1e-9;
@@ -123,7 +151,7 @@ function judge(record: SurveyRecord, engine: Component): Raised | undefined {
     } : undefined;
 }
 
-function speedProblem(record: SurveyRecord, engine: Component, reached: Measured, rated: Measured, step: 'overloaded' | 'light'): Raised {
+function speedProblem(record: SurveyRecord, engine: Component, reached: Reached, rated: Measured, step: 'overloaded' | 'light'): Raised {
     const share = reached.quantity.si / rated.quantity.si;
     const isLow = step === 'overloaded';
     const cause = isLow ? 'A foul bottom or propeller, too much pitch, or an engine out of tune holds it down, and overload shortens its life' : 'The propeller is too light for it, or a figure is false';
@@ -137,7 +165,7 @@ function speedProblem(record: SurveyRecord, engine: Component, reached: Measured
         draft: {
             title: isLow ? `${engine.title ?? `Engine ${engine.id}`} does not reach its rated speed` : `${engine.title ?? `Engine ${engine.id}`} turns past its rated speed`,
             ...(isLow ? dueBeforeCompletion(record) : { urgency: 'in-upkeep' as const }),
-            seen: `${engine.title ?? 'The engine'} (${engine.id}) reached {${engine.id}.reached-rotation} at full throttle by an independent tachometer, ${percent(share)} of its rated {${engine.id}.rated-rotation}.`,
+            seen: `${engine.title ?? 'The engine'} (${engine.id}) reached ${reachedSeen(engine, reached)} at full throttle by an independent tachometer, ${percent(share)} of its rated {${engine.id}.rated-rotation}.`,
             because: `A loaded diesel reaches ${percent(leastRatedShare)} to ${percent(mostRatedShare)} of its rated speed. ${cause}.`,
             recommend: isLow ? `Clean bottom and propeller and run her again at full throttle; if ${engine.id} still falls short, have propeller, fuel and air supply looked into and the load taken off it.`
                 : `Prove the rating on the plate of ${engine.id}, and have pitch and diameter of the propeller compared with what the engine is to turn.`,
@@ -178,8 +206,8 @@ function withoutError(engine: Component, error: number): Correction[] {
     return [{ kind: 'set-fact', title: `Record ${value} as reached by ${engine.id}: ${dash.fact.written} less the error of its tachometer`, component: engine, property: 'reached-rotation', value }];
 }
 
-function twinsApart(port: Component, starboard: Component): Raised | undefined {
-    const [p, s] = [measured(port, 'reached-rotation'), measured(starboard, 'reached-rotation')];
+function twinsApart(record: SurveyRecord, port: Component, starboard: Component): Raised | undefined {
+    const [p, s] = [reachedOf(record, port), reachedOf(record, starboard)];
     const [ratedP, ratedS] = [measured(port, 'rated-rotation'), measured(starboard, 'rated-rotation')];
     const isAlike = !ratedP || !ratedS || Math.abs(ratedP.quantity.si - ratedS.quantity.si) < 1e-6;
     const difference = p && s ? twinSpeedDifference(p.quantity.si, s.quantity.si) : 0;
@@ -193,7 +221,7 @@ function twinsApart(port: Component, starboard: Component): Raised | undefined {
         draft: {
             title: `Engines ${port.id} and ${starboard.id} reach different speeds`,
             urgency: 'in-upkeep',
-            seen: `At full throttle ${port.id} reached {${port.id}.reached-rotation} and ${starboard.id} {${starboard.id}.reached-rotation}, ${percent(difference)} apart.`,
+            seen: `At full throttle ${port.id} reached ${reachedSeen(port, p)} and ${starboard.id} ${reachedSeen(starboard, s)}, ${percent(difference)} apart.`,
             because: `Twins keep within ${percent(twinSpeedShare)}; a difference tells of a fouled or unlike propeller, or of an engine that is weak.`,
             recommend: `Compare the propellers of ${port.id} and ${starboard.id} in pitch, damage and growth, then governor, fuel and air of the slower engine.`,
         },

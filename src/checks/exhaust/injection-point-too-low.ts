@@ -167,18 +167,21 @@ function problem(riser: Component, height: Measured, limit: Limit, fault: LoopFa
         kind: 'set-fact', component: fault.loop, property: fault.at, value: fault.at === 'vent-works' ? 'yes' : fault.at === 'top-above-waterline' ? '18 in' : '8 in',
         title: fault.at === 'vent-works' ? `Record the air valve of ${fault.loop.id} as working` : `Record the top of ${fault.loop.id} as ${fault.at === 'top-above-waterline' ? '18 in above the' : '8 in above the heeled'} waterline`,
     }];
+    const isUnder = height.quantity.si < 0;
+    const heightText = isUnder ? `${lengthBoth(-height.quantity.si)} below the loaded waterline, where ${limit.text} above it is the least` : `${both(height.quantity)} above the loaded waterline, under ${limit.text}`;
+    const isFound = flagOf(riser, 'water-found') === true;
     const act = fault?.at === 'vent-works' ? 'renew the air valve' : fault ? 'raise the loop, or the riser' : 'raise the riser, or fit a vented loop';
     return {
         components: fault ? [riser, fault.loop] : [riser],
         at: height.fact.span,
-        message: `Water is let in at ${nameOf(riser)} ${both(height.quantity)} above the loaded waterline, under ${limit.text}, and ${what}. With the engine stopped the sea siphons into the exhaust and back to the cylinders; ${act}.`,
+        message: `Water is let in at ${nameOf(riser)} ${heightText}; ${what}${isFound ? ', and water was found on the engine’s side' : ''}. With the engine stopped the sea siphons into the exhaust and back to the cylinders; ${act}.`,
         figures: { height: { value: height.quantity.si * 1000, unit: 'mm' }, limit: { value: limit.m * 1000, unit: 'mm' } },
         ...(fault ? { related: [{ message: 'Its vented loop', span: fault.loop.facts.get(fault.at)?.span ?? fault.loop.idSpan }] } : {}),
         corrections: fix,
         draft: {
             title: `Water injection at ${riser.title ?? riser.id} is too low`,
             urgency: 'before-departure',
-            seen: `Cooling water is let in at ${riser.title ?? 'the riser'} (${riser.id}) {${riser.id}.injection-above-waterline} above the loaded waterline, under ${limit.seen}, and ${seen}.`,
+            seen: `Cooling water is let in at ${riser.title ?? 'the riser'} (${riser.id}) ${isUnder ? `${lengthBoth(-height.quantity.si)} below the loaded waterline, where ${limit.seen} above it is the least` : `{${riser.id}.injection-above-waterline} above the loaded waterline, under ${limit.seen}`}; ${seen}${isFound ? ', and water was found on the engine’s side' : ''}.`,
             because: 'With the engine stopped the sea siphons through the pump into the exhaust, fills it and runs back to the cylinders.',
             recommend: fault?.at === 'vent-works' ? `Renew the air valve of ${fault.loop.id} and prove that it lets air in.`
                 : `Raise the riser ${riser.id} to ${lengthBoth(limit.m)} above the loaded waterline, or lead the injection hose through a vented loop whose top stands ${lengthBoth(leastLoopM)} above it and, in a sailing vessel, ${lengthBoth(leastLoopHeeledM)} above the heeled waterline.`,

@@ -109,7 +109,7 @@ function judge(record: SurveyRecord, muffler: Component): Raised | undefined {
 }
 
 function asks(muffler: Component, at: string, text: string): Raised {
-    return { components: [muffler], at: muffler.facts.get(at)?.span ?? muffler.idSpan, severity: 'hint', message: `Of ${nameOf(muffler)}: ${text}.` };
+    return { components: [muffler], at: muffler.facts.get(at)?.span ?? muffler.idSpan, severity: 'hint', message: `${nameOf(muffler)}: ${text}.` };
 }
 
 interface Sizes {

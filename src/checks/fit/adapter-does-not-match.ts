@@ -14,8 +14,8 @@ export const adapterDoesNotMatch = defineCheck({
     severity: 'error',
     title: 'Adapter does not match what it joins',
     why: 'An adapter of the wrong sizes hides the very mismatch it should cure.',
-    needs: ['adapter: ends, in order of the run', 'each neighbour: bore of a hose, or spigot, ends or port of another part', 'for the urgency: below-waterline of the opening the run begins at'],
-    computes: 'Each end of the adapter against its own neighbour, by the limits of hose-and-spigot-differ: bore − outside diameter between −1.6 mm and the loose limit; for a tail met end to end, the two outside diameters within those limits.',
+    needs: ['adapter: ends, in order of the run', 'each neighbor: bore of a hose, or spigot, ends or port of another part', 'for the urgency: below-waterline of the opening the run begins at'],
+    computes: 'Each end of the adapter against its own neighbor, by the limits of hose-and-spigot-differ: bore − outside diameter between −1.6 mm and the loose limit; for a tail met end to end, the two outside diameters within those limits.',
     sources: [
         { text: 'loose limits, borrowed from the table for fuel hose', standard: '33 CFR 183', clause: '183.558(d)', provenance: 'memory' },
         { text: 'an adapter has the two sizes it joins', provenance: 'practice' },
@@ -124,7 +124,7 @@ function turnedRound(adapter: Component, meetings: readonly Meeting[]): Correcti
 function problem(record: SurveyRecord, adapter: Component, bad: readonly Meeting[], turned: Correction | undefined): Raised {
     const ends = bad.flatMap(({ end, neighbour, other, isHose }) => end && neighbour
         ? [{ end, neighbour, other, what: `its end of ${both(end.quantity)} meets ${isHose ? 'hose' : 'the tail of'} ${other.id}${isHose ? ' of bore' : ','} ${both(neighbour.quantity)}, ${lengthBoth(Math.abs(end.m - neighbour.m))} apart` }] : []);
-    const remedy = turned ? 'it fits both neighbours when turned round.' : `fit an adapter of the two sizes it joins.`;
+    const remedy = turned ? 'it fits both neighbors when turned round.' : `fit an adapter of the two sizes it joins.`;
     const others = ends.map(({ other }) => other);
     const isLoose = bad.some(({ end, neighbour, isHose }) => end && neighbour && isHose && neighbour.m > end.m);
     const height = bad[0] && heightOf(record, bad[0].joint.run);

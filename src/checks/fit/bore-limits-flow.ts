@@ -16,7 +16,7 @@ export const boreLimitsFlow = defineCheck({
     severity: 'warning',
     title: 'A narrow bore limits the pump',
     why: 'A pump that must force its water through a narrow bore never reaches its rating.',
-    needs: ['pump: real-flow or rated-flow, and port', 'bore (or ends) of every part in its run', 'run: service, to know the suction side from the discharge side'],
+    needs: ['pump: real-flow, flow or rated-flow, or flow of its run; and port', 'bore (or ends) of every part in its run', 'run: service, to know the suction side from the discharge side'],
     computes: 'v = Q ÷ (π/4 × bore²) at the narrowest recorded bore: more than 6 ft/s (1.8 m/s) in suction, 10 ft/s (3.0 m/s) in discharge; or an area there under 0.9 of that of the pump’s port.',
     sources: [
         { text: 'mean velocity from flow and bore', provenance: 'computed' },
@@ -63,7 +63,7 @@ run R1 "Bilge" { service: bilge-discharge }: TH1 -> H1 -> BP1
 });
 
 function judge(record: SurveyRecord, run: Run, pump: Component): Raised | undefined {
-    const flow = pump.facts.get('real-flow') ?? pump.facts.get('rated-flow');
+    const flow = pump.facts.get('real-flow') ?? pump.facts.get('flow') ?? pump.facts.get('rated-flow') ?? run.facts.get('flow');
     const flowValue = flow?.values[0];
     const portM = siOf(pump, 'port');
     const bores = run.components.filter(c => c !== pump).flatMap(component => narrowest(component));
@@ -84,9 +84,8 @@ function judge(record: SurveyRecord, run: Run, pump: Component): Raised | undefi
     const limit = `${(limitMs / 0.3048).toFixed(0)} ft/s (${limitMs.toFixed(1)} m/s)`;
     const side = isSuction ? 'suction' : 'discharge';
     const share = portM === undefined ? '' : `${Math.round(100 * diameter.m ** 2 / portM ** 2)} % of the area of the pump’s ${lengthBoth(portM)} port`;
-    const why = isFast && flowValue?.type === 'quantity'
-        ? `at ${both(flowValue)} its water runs at ${speed} there, where ${limit} is usual in a ${side} line`
-        : `that is ${share}`;
+    const fast = isFast && flowValue?.type === 'quantity' ? [`at ${both(flowValue)} its water runs at ${speed} there, where ${limit} is the most that is usual in a ${side} line`] : [];
+    const why = [...fast, ...(isNarrow ? [`that is ${share}`] : [])].join(', and ');
     return {
         components: [component, pump],
         at: diameter.fact.span,

@@ -13,7 +13,7 @@ export const fuelHoseLooseOnSpigot = defineCheck({
     severity: 'error',
     title: 'Fuel hose is loose on its spigot',
     why: 'A fuel hose larger than its tail leaks or comes off, and fuel or its vapor gathers in the bilge.',
-    needs: ['run: service fuel-feed, fuel-return, fuel-fill or fuel-vent (or hose: class marked for fuel)', 'hose: bore', 'the neighbour: spigot, or port; or spigot at the joint'],
+    needs: ['run: service fuel-feed, fuel-return, fuel-fill or fuel-vent (or hose: class marked for fuel)', 'hose: bore', 'the neighbor: spigot, or port; or spigot at the joint'],
     computes: 'bore − minor outside diameter of the tail > 0.020 in (tail under 3/8 in), 0.035 in (3/8 to 1 in), 0.065 in (over 1 in).',
     sources: [
         { text: 'bore of a fuel hose may exceed its spud by no more than the table', standard: '33 CFR 183', clause: '183.558(d)', provenance: 'published' },
@@ -62,7 +62,7 @@ function problem(record: SurveyRecord, { hose, other, joint }: HoseJoint, bore: 
     return {
         components: [hose, other],
         at: bore.fact.span,
-        message: `Fuel hose ${nameOf(hose)} has a bore of ${both(bore.quantity)} on a tail of ${both(tail.quantity)} at ${nameOf(other)}: ${difference} loose, where the table allows ${limit}. The joint may leak fuel; fit hose of the tail’s size.`,
+        message: `${nameOf(hose)} carries fuel and has a bore of ${both(bore.quantity)} on a tail of ${both(tail.quantity)} at ${nameOf(other)}: ${difference} loose, where the table allows ${limit}. The joint may leak fuel; fit hose of the tail’s size.`,
         figures: {
             bore: { value: bore.m * 1000, unit: 'mm' }, tail: { value: tail.m * 1000, unit: 'mm' },
             difference: { value: (bore.m - tail.m) * 1000, unit: 'mm' }, limit: { value: looseLimitM(tail.m) * 1000, unit: 'mm' },

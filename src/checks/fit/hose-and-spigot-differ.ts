@@ -1,6 +1,6 @@
 /** A hose on a tail that is not of its size. Fuel hoses that are loose and adapters are judged by checks of their own. */
 import { hoseFit, isSameNominalSize, looseLimitM, pushFitM, wireForceLimitM } from '../../trade/hose-fit.js';
-import { siOf, nameOf, wordOf, type SurveyRecord } from '../../record/model.js';
+import { isKind, siOf, nameOf, wordOf, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
 import { heightOf } from '../hoses/waterline.js';
 import { isFuelHose } from '../hoses/service.js';
@@ -15,7 +15,7 @@ export const hoseAndSpigotDiffer = defineCheck({
     severity: 'error',
     title: 'Hose and spigot are of different sizes',
     why: 'A loose hose slides off under its clamp, and a hose forced over too large a tail splits.',
-    needs: ['hose: bore, or ends where it has two', 'the neighbour: spigot (outside diameter of its tail), ends or port; or spigot at the joint', 'for the urgency: below-waterline of the opening the run begins at'],
+    needs: ['hose: bore, or ends where it has two', 'the neighbor: spigot (outside diameter of its tail), ends or port; or spigot at the joint', 'for the urgency: below-waterline of the opening the run begins at'],
     computes: 'd = bore − outside diameter of the tail, at each joint of a hose with another part. A fault where d < −1.6 mm, or d > 0.51 mm on a tail under 3/8 in, 0.89 mm to 1 in, 1.65 mm above.',
     sources: [
         { text: 'loose limits, borrowed from the table for fuel hose', standard: '33 CFR 183', clause: '183.558(d)', provenance: 'memory' },
@@ -44,7 +44,7 @@ run R1 "Galley sink": TH1 -> SV1 -> A1 -> H1
 `,
         correction: 'Insert a stepped adapter of 1-1/4 in to 1-1/2 in between SV1 and H1',
     }, {
-        name: 'inches typed for millimetres',
+        name: 'inches typed for millimeters',
         bad: `valve SV1 { spigot: 38 mm }
 hose H1 { bore: 38 in }
 run R1 "Galley sink": SV1 -> H1
@@ -107,7 +107,7 @@ function judge(record: SurveyRecord, at: HoseJoint, bore: Diameter, tail: Diamet
     }
     const difference = lengthBoth(Math.abs(bore.m - tail.m));
     const isImpossible = fit === 'tight' && tail.m - bore.m > wireForceLimitM && wordOf(hose, 'reinforcement') === 'wire';
-    const measured = `${nameOf(hose)} has a bore of ${both(bore.quantity)} and the tail of ${nameOf(other)} measures ${both(tail.quantity)}`;
+    const measured = `${nameOf(hose)} has a bore of ${both(bore.quantity)} and ${isKind(record, other, 'hose-tail') ? nameOf(other) : `the tail of ${nameOf(other)}`} measures ${both(tail.quantity)} outside`;
     const message = isLoose
         ? `${measured}: ${difference} loose, where ${lengthBoth(looseLimitM(tail.m))} is the most. A loose hose slides off under its clamp; fit hose of the tail’s size, or a stepped adapter between the two.`
         : isImpossible

@@ -86,14 +86,14 @@ function problem(joint: Joint, hose: Component, other: Component, tail: ClampFac
     return {
         components: [other, hose],
         at: tail.fact.span,
-        message: `The tail of ${nameOf(other)} is ${both(length)} long, and ${many} with bands of ${lengthBoth(bandM)} need ${lengthBoth(needM)}. A clamp beyond the tail cuts the hose and holds nothing; fit a longer tail, or one wide bolt clamp.`,
+        message: `The tail of ${nameOf(other)} is ${both(length)} long, and ${clamps === 1 ? `1 clamp with a band of ${lengthBoth(bandM)} needs` : `${many} with bands of ${lengthBoth(bandM)} need`} ${lengthBoth(needM)}. A clamp beyond the tail cuts the hose and holds nothing; fit a longer tail, or one wide bolt clamp.`,
         figures: { tail: { value: length.si * 1000, unit: 'mm' }, needed: { value: needM * 1000, unit: 'mm' }, band: { value: bandM * 1000, unit: 'mm' }, clamps: { value: clamps, unit: '' } },
         related: [{ message: `The joint of ${joint.from.id} and ${joint.to.id}`, span: joint.span }],
         corrections,
         draft: {
             title: `Tail of ${other.id} is too short for ${many}`,
             urgency: 'next-haul-out',
-            seen: `Hose ${hose.id} is held by ${many} on the tail of ${other.id}, which is ${lengthText} long; with bands of ${lengthBoth(bandM)} a length of ${lengthBoth(needM)} is needed.`,
+            seen: `Hose ${hose.id} is held by ${many} on the tail of ${other.id}, which is ${lengthText} long; with ${clamps === 1 ? 'a band' : 'bands'} of ${lengthBoth(bandM)} a length of ${lengthBoth(needM)} is needed.`,
             because: 'A clamp that stands beyond the end of its tail cuts into the hose and holds nothing.',
             recommend: `Fit a longer tail at ${other.id}, or one wide bolt clamp that stands wholly on the tail.`,
             ...(joint.run.facts.has('service') && joint.run.facts.get('service')?.written.startsWith('fuel') ? { cites: [['ABYC H-24'] as const] } : {}),

@@ -124,7 +124,7 @@ function problem(record: SurveyRecord, joint: Joint, { male, female }: Threads, 
     const isBelow = heightOf(record, joint.run) === 'below';
     const [maleText, femaleText] = [threadTitle(male.form), threadTitle(female.form)];
     const what = verdict === 'other-family'
-        ? `${maleText} and ${femaleText} differ in thread angle, 60° against 55°, and in most sizes in threads to the inch`
+        ? `${maleText} and ${femaleText} differ in thread angle, ${/^bsp/.test(male.form) ? '55° against 60°' : '60° against 55°'}, and in most sizes in threads to the inch`
         : `a straight thread in a tapered one binds after two or three turns`;
     const turnsText = turns === undefined ? '' : `; ${turns} turns are engaged`;
     const component = female.on === 'joint' ? to : female.on;

@@ -116,9 +116,15 @@ function placesOf(record: SurveyRecord, hose: Component<'hose'>): readonly Place
         return place ? [{ place }] : [];
     }
     return runs.flatMap(run => {
-        const place = placeOfService[serviceOf(run, hose) ?? ''];
+        const place = placeOfService[serviceOf(run, hose) ?? serviceByParts(record, run) ?? ''];
         return place ? [{ place: place === 'tank-to-engine' && isAfterPump(record, hose, run) ? 'pump-to-carburetor' as const : place, run }] : [];
     });
+}
+
+/** Service of a run that does not say it, by the fuel parts in it. */
+function serviceByParts(record: SurveyRecord, run: Run): string | undefined {
+    const holds = (kind: 'fuel-fill' | 'fuel-vent' | 'fuel-tank' | 'fuel-pump' | 'engine' | 'carburetor') => run.components.some(part => isKind(record, part, kind));
+    return holds('fuel-fill') ? 'fuel-fill' : holds('fuel-vent') ? 'fuel-vent' : (holds('fuel-tank') || holds('fuel-pump')) && (holds('engine') || holds('carburetor')) ? 'fuel-feed' : undefined;
 }
 
 function isAfterPump(record: SurveyRecord, hose: Component, run: Run): boolean {
@@ -164,7 +170,7 @@ interface Fault {
 
 /** Hose of a class for something else. */
 function otherFault(cls: string, place: Where): Fault {
-    const what = `is hose made for something else (${cls.replaceAll('-', ' ')}) and lies ${placeWords[place]}; ${allowedWords[place]}`;
+    const what = `is hose made for something else (${cls.replaceAll('-', ' ').replace('pvc', 'PVC')}) and lies ${placeWords[place]}; ${allowedWords[place]}`;
     return { what, seen: what, isOnDiesel: true };
 }
 

@@ -1,6 +1,6 @@
 /** A gasoline line that would siphon the tank empty if it broke. */
 import { needsSecondValve, secondValveLengthM } from '../../trade/fuel-line.js';
-import { anyValue, flagOf, isKind, nameOf, ofKind, siOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
+import { anyValue, flagOf, isKind, nameOf, ofKind, runsThrough, siOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { lengthBoth, listed } from '../fit/wording.js';
 import { fuelOf } from './fuel-system.js';
@@ -24,6 +24,7 @@ export const fuelSiphonsOrNoValve = defineCheck({
         'Whether an anti-siphon device works is not known to it.',
         'Nothing is said of diesel, whose lines commonly lie low.',
         'The line is the run from the tank on; a line recorded in two runs is judged as far as the first goes.',
+        'A line in no run that lies low is a fault only where the survey says that no device is fitted (absent), else the device is asked for.',
         'Hose whose mark is not recorded is asked for by fuel-hose-class and not held against the line here.',
     ],
     examples: [{
@@ -74,8 +75,32 @@ run F1 "Fuel feed" { service: fuel-feed }: T1 -> V1 -> FH1 -> V2 -> E1
                 raise(problem);
             }
         }
+        const loose = looseLine(record);
+        if (loose) {
+            raise(loose);
+        }
     },
 });
+
+/** Words of an absent entry that mean a device against siphoning. */
+const deviceWords = /anti-?\s?si?y?phon/i;
+
+/** A feed line in no run that lies below the top of the tank, where no device or valve is recorded. */
+function looseLine(record: SurveyRecord): Raised | undefined {
+    const stops = [...ofKind(record, 'anti-siphon-device'), ...ofKind(record, 'fuel-valve')];
+    const engines = ofKind(record, 'engine');
+    const isOfOutboard = engines.length > 0 && engines.every(engine => isKind(record, engine, 'outboard'));
+    const [low] = [...ofKind(record, 'fuel-hose'), ...ofKind(record, 'fuel-line'), ...ofKind(record, 'fuel-pump'), ...ofKind(record, 'fuel-filter')].filter(part =>
+        flagOf(part, 'below-tank-top') === true && runsThrough(record, part).length === 0 && [undefined, 'fuel-feed'].includes(wordOf(part, 'service')) && fuelOf(record, undefined, part) === 'gasoline');
+    if (!low || stops.length > 0 || isOfOutboard) {
+        return undefined;
+    }
+    const tanks = ofKind(record, 'fuel-tank');
+    const tank = tanks.length === 1 ? tanks[0] : undefined;
+    return record.unseen.some(({ absent, what }) => absent && deviceWords.test(what))
+        ? problem({ low, faults: ['no anti-siphon device is fitted'], corrections: [], ...(tank ? { tank } : {}) })
+        : hint(low, `${nameOf(low)} lies below the top of its tank; record what stops it (an anti-siphon-device or fuel-valve), or that nothing does (absent "Anti-siphon device").`);
+}
 
 interface Line {
     readonly run: Run;
@@ -117,7 +142,7 @@ function judge(record: SurveyRecord, line: Line): Raised | undefined {
     }
     const { faults, missing } = valveOption(record, line);
     if (faults.length > 0) {
-        return problem(line, lowest, faults);
+        return ofRun(line, lowest, faults);
     }
     return missing.length > 0
         ? hint(line.tank, `${nameOf(lowest)} lies below the top of ${nameOf(line.tank)} and a valve alone is to stop it; record ${listed(missing)}, to tell whether that will do.`)
@@ -179,22 +204,34 @@ function hint(component: Component, message: string): Raised {
     return { components: [component], at: component.idSpan, severity: 'hint', message };
 }
 
-function problem({ run, tank, start }: Line, low: Component, faults: readonly string[]): Raised {
+function ofRun({ run, tank, start }: Line, low: Component, faults: readonly string[]): Raised {
     const joint = run.joints[start];
     const corrections: Correction[] = joint ? [{ kind: 'insert-in-run', title: `Record an anti-siphon device at ${tank.id}`, joint, componentKind: 'anti-siphon-device', idStem: 'AS', facts: [['at-tank', 'yes']] }] : [];
+    return problem({ low, tank, faults, corrections });
+}
+
+interface Siphon {
+    readonly low: Component;
+    readonly tank?: Component;
+    readonly faults: readonly string[];
+    readonly corrections: readonly Correction[];
+}
+
+function problem({ low, tank, faults, corrections }: Siphon): Raised {
+    const its = tank ? `gasoline tank ${tank.id}` : 'its gasoline tank';
     const why = 'If the line breaks, the tank siphons empty into the boat';
     return {
-        components: [low, tank],
+        components: tank ? [low, tank] : [low],
         at: low.facts.get('below-tank-top')?.span ?? low.idSpan,
-        message: `${nameOf(low)} lies below the top of gasoline tank ${tank.id}, and ${listed(faults)} (good practice per ${rule}). ${why}; fit an anti-siphon device at the tank, or the valves that are missing.`,
-        related: [{ message: `The tank, ${tank.id}`, span: tank.idSpan }],
+        message: `${nameOf(low)} lies below the top of ${its}, and ${listed(faults)} (good practice per ${rule}). ${why}; fit an anti-siphon device at the tank, or the valves that are missing.`,
+        ...(tank ? { related: [{ message: `The tank, ${tank.id}`, span: tank.idSpan }] } : {}),
         corrections,
         draft: {
-            title: `Fuel would siphon out of tank ${tank.id}`,
+            title: `Fuel would siphon out of ${tank ? `tank ${tank.id}` : 'the tank'}`,
             urgency: 'before-use',
-            seen: `Part of the gasoline line from tank ${tank.id}, ${nameOf(low)}, lies below the top of the tank, and ${listed(faults)}.`,
+            seen: `Part of the gasoline line from ${tank ? `tank ${tank.id}` : 'the tank'}, ${nameOf(low)}, lies below the top of the tank, and ${listed(faults)}.`,
             because: `${why}. By good practice, per the rule for builders, the line lies above the tank, or a device or valves stop it.`,
-            recommend: `Fit an anti-siphon device or an electric stop valve at ${tank.id}, or lead the line above the tank.${anyValue(tank, 'top-below-engine-inlet') ? ' Where valves are to do instead, fit those that are missing.' : ''}`,
+            recommend: `Fit an anti-siphon device or an electric stop valve at ${tank ? tank.id : 'the tank'}, or lead the line above the tank.${tank && anyValue(tank, 'top-below-engine-inlet') ? ' Where valves are to do instead, fit those that are missing.' : ''}`,
             cites: [['33 CFR 183', '183.568']],
         },
     };

@@ -4,6 +4,7 @@ import { flagOf, nameOf, ofKind, valueOf, yardstick, type Component, type Survey
 import { defineCheck, type Raised } from '../contract.js';
 import { both, lengthBoth, listed } from '../fit/wording.js';
 import { inAnotherUnit } from '../other-unit.js';
+import { isSaidAbsent } from '../safety/gear.js';
 
 export const gasLockerVent = defineCheck({
     id: 'gas-locker-vent',
@@ -81,7 +82,7 @@ function faultsOf(record: SurveyRecord, locker: Locker): readonly Fault[] {
     const same = (property: string, what: string): Fault => ({ property, what, seen: what });
     const height = valueOf(locker, 'vent-outlet-above-waterline');
     const faults: readonly (Fault | undefined)[] = [
-        flagOf(locker, 'vented') === false ? same('vented', 'it has no vent') : undefined,
+        flagOf(locker, 'vented') === false || isWithoutVent(record, locker) ? same('vented', 'it has no vent') : undefined,
         boreFault(record, locker),
         flagOf(locker, 'vent-at-bottom') === false ? same('vent-at-bottom', 'its vent does not leave from the bottom') : undefined,
         flagOf(locker, 'vent-outlet-below-floor') === false ? same('vent-outlet-below-floor', 'its vent comes out above the floor of the locker') : undefined,
@@ -91,6 +92,12 @@ function faultsOf(record: SurveyRecord, locker: Locker): readonly Fault[] {
         flagOf(locker, 'vent-dips') === true ? same('vent-dips', 'its vent dips or rises on the way') : undefined,
     ];
     return faults.filter(fault => fault !== undefined);
+}
+
+/** The only locker, of whose vent nothing is recorded, where the survey says that it has none. */
+function isWithoutVent(record: SurveyRecord, locker: Locker): boolean {
+    return ofKind(record, 'gas-locker').length === 1 && ![...locker.facts.keys()].some(property => property.startsWith('vent'))
+        && isSaidAbsent(record, /\bvent\b.*\b(gas|locker|cylinder)|\b(gas|cylinder) locker\b.*\bvent/i);
 }
 
 function boreFault(record: SurveyRecord, locker: Locker): Fault | undefined {

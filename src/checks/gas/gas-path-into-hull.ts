@@ -2,6 +2,7 @@
 import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, wordOf, type Component, type Joint, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { listed } from '../fit/wording.js';
+import { isSaidAbsent } from '../safety/gear.js';
 import { isGasHose } from './gas-system.js';
 
 export const gasPathIntoHull = defineCheck({
@@ -18,8 +19,8 @@ export const gasPathIntoHull = defineCheck({
     sources: [{ text: 'tight locker opening at its top, one whole run for each appliance, made-up ends, shut-off at the galley', standard: 'ABYC A-1', provenance: 'secondary' }],
     limits: [
         'A joint within the locker is none inboard; joints-inboard counts those outside it.',
-        'A tee in a gas run may be in the locker and is not counted by itself.',
-        'Where no gas-valve is recorded beside a gas stove, it is asked for.',
+        'A tee in a gas run may be in the locker: where joints-inboard is not recorded of the run’s lines, it is asked for.',
+        'Where no gas-valve is recorded beside a gas stove, it is asked for, unless the survey says that there is none (absent "Gas shut-off").',
         'Whether hose is made for gas is left to hose-wrong-for-service.',
     ],
     examples: [{
@@ -64,7 +65,7 @@ gas-valve GV2 { at-galley: yes  works: yes }
         { name: 'worm clips on a water hose', text: 'hose H1 { class: water  clamp-type: worm }\n' },
     ],
     run(record, raise) {
-        const faults = [...lockerFaults(record), ...housed(record), ...lineFaults(record), ...shutOff(record)];
+        const faults = [...lockerFaults(record), ...housed(record), ...lineFaults(record), ...tees(record), ...shutOff(record)];
         faults.forEach(raise);
     },
 });
@@ -143,14 +144,35 @@ function clipFault(record: SurveyRecord, hose: Component): readonly Way[] {
     return wordOf(hose, 'clamp-type') === 'worm' ? [way('clamp-type')] : joint ? [way('clamp-type', joint)] : [];
 }
 
+/** A tee in a gas run is a joint inboard unless it stands in the locker. */
+function tees(record: SurveyRecord): readonly Raised[] {
+    return record.runs.filter(run => wordOf(run, 'service') === 'gas').flatMap((run): Raised[] => {
+        const tee = run.components.find(part => isKind(record, part, 'tee'));
+        const lines = run.components.filter(part => isKind(record, part, 'gas-hose') || isKind(record, part, 'gas-line'));
+        const after = tee && lines.find(line => run.components.indexOf(line) > run.components.indexOf(tee));
+        return tee && after && lines.every(line => !line.facts.has('joints-inboard'))
+            ? [{ components: [after], at: tee.idSpan, severity: 'hint', message: `${nameOf(tee)} lies in a gas run; record how many joints of ${nameOf(after)} lie between locker and appliance (joints-inboard; 0 where the tee stands in the locker).` }] : [];
+    });
+}
+
+/** Words of an absent entry that mean the shut-off of the galley. */
+const shutOffWords = /solenoid|\bgas (shut-?\s?off|valve)|shut-?\s?off\b.*\b(gas|galley|stove)\b/i;
+
 /** A gas stove, and no shut-off that works at the hand of the cook. */
 function shutOff(record: SurveyRecord): readonly Raised[] {
     const stove = ofKind(record, 'stove').find(candidate => wordOf(candidate, 'fuel') === 'gas');
     const valves = ofKind(record, 'gas-valve');
     const isGood = (valve: Component) => flagOf(valve, 'at-galley') !== false && wordOf(valve, 'works') !== 'no';
     const [valve] = valves;
-    if (!stove || valves.some(isGood)) {
+    if (!stove) {
+        return valves.length > 0 && valves.every(candidate => wordOf(candidate, 'works') === 'no') && valve
+            ? raised(valve, [{ property: 'works', what: 'does not shut the gas off', remedy: 'repair or renew it' }]) : [];
+    }
+    if (valves.some(isGood)) {
         return [];
+    }
+    if (!valve && isSaidAbsent(record, shutOffWords)) {
+        return raised(stove, [{ property: 'fuel', what: 'burns gas and has no shut-off at the hand of the cook', remedy: 'fit a shut-off that is worked from the galley without reaching over the flame' }]);
     }
     if (!valve) {
         return [{ components: [stove], at: stove.idSpan, severity: 'hint', message: `${nameOf(stove)} burns gas; record its shut-off (gas-valve) and whether it is at the hand of the cook (at-galley).` }];

@@ -1,9 +1,9 @@
 /** Clamps that are rusty, broken, loose, of the wrong metal, range or type. */
-import { isKind, nameOf, type Component, type Fact, type Joint, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
+import { isKind, materialOf, nameOf, ofKind, type Component, type Fact, type Joint, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { both, listed } from '../fit/wording.js';
 import { floodCritical } from '../lies.js';
-import { isFuelHose } from './service.js';
+import { isFuelHose, placesOf as runsOrNone } from './service.js';
 import { heightOf } from './waterline.js';
 
 /** Classes of material that rust or waste in a clamp at sea. */
@@ -77,6 +77,12 @@ run R1: SV1 -> { clamp-range: 40 mm..60 mm } H1
                 raise(question);
             }
         }
+        for (const clamp of ofKind(record, 'clamp')) {
+            const raised = ofPart(record, clamp);
+            if (raised) {
+                raise(raised);
+            }
+        }
     },
 });
 
@@ -129,7 +135,7 @@ function faultsAt({ set, hose, runs }: Place): Fault[] {
         add('clamp-material', `of ${metal.material.title.toLowerCase()}`, 'renew with all-stainless clamps', 'stainless-316');
     }
     const type = set.facts.get('clamp-type')?.values[0];
-    if (type?.type === 'word' && type.word === 'spring' && runs.some(run => isFuelHose(run, hose))) {
+    if (type?.type === 'word' && type.word === 'spring' && runsOrNone(runs).some(run => isFuelHose(run, hose))) {
         add('clamp-type', 'a spring clamp on fuel hose', 'fit a clamp that is drawn up by a screw', 'worm');
     }
     const range = set.facts.get('clamp-range')?.values[0];
@@ -145,7 +151,7 @@ function problem(record: SurveyRecord, { set, hose, other, runs }: Place, faults
     const where = other ? ` at ${nameOf(other)}` : '';
     const whereId = other ? ` at ${other.id}` : '';
     const [first] = faults;
-    const isFuel = runs.some(run => isFuelHose(run, hose));
+    const isFuel = runsOrNone(runs).some(run => isFuelHose(run, hose));
     const isBelow = runs.some(run => heightOf(record, run) === 'below');
     const isBroken = faults.some(fault => fault.isBroken);
     const subject = other ? 'clamp' : 'clamps';
@@ -169,6 +175,33 @@ function problem(record: SurveyRecord, { set, hose, other, runs }: Place, faults
             because: isFuel ? 'A fuel hose whose clamp gives way leaks fuel into the hull.' : 'A clamp wastes under its screw housing, where it is not seen, and lets the hose go when it breaks.',
             recommend: `At hose ${hose.id}${whereId}, ${remedy}.`,
             ...(isFuel && faults.some(fault => fault.fact.name === 'clamp-type') ? { cites: [['33 CFR 183', '183.560'] as const] } : {}),
+        },
+    };
+}
+
+/** Clamps recorded as a part of their own: their metal, and their range where the hose that they serve is named. */
+function ofPart(record: SurveyRecord, clamp: Component): Raised | undefined {
+    const material = materialOf(clamp);
+    const served = clamp.facts.get('serves')?.values.flatMap(value => value.type === 'component' ? [record.components.get(value.id)] : []).find(part => part && isKind(record, part, 'hose'));
+    const range = clamp.facts.get('range')?.values[0];
+    const outside = served?.facts.get('outside-diameter')?.values[0];
+    const property = clamp.facts.has('metal') ? 'metal' : 'material';
+    const isSpringOnFuel = served !== undefined && clamp.facts.get('pattern')?.written === 'spring' && runsOrNone(runsThrough(record, served)).some(run => isFuelHose(run, served));
+    const isOffRange = range?.type === 'quantity' && outside?.type === 'quantity' && range.low !== undefined && range.high !== undefined && (outside.si < range.low - 1e-9 || outside.si > range.high + 1e-9);
+    const fault = isSpringOnFuel ? { property: 'pattern', what: 'are spring clamps on fuel hose', remedy: 'fit clamps that are drawn up by a screw' }
+        : material && poorClasses.has(material.class) ? { property, what: `are of ${material.title.toLowerCase()}`, remedy: 'renew them with all-stainless clamps' }
+            : isOffRange ? { property: 'range', what: `are made for ${both(range)} and sit on a hose of ${both(outside)} outside`, remedy: 'fit clamps of the right range' } : undefined;
+    return fault && {
+        components: served ? [clamp, served] : [clamp],
+        at: clamp.facts.get(fault.property)?.span ?? clamp.idSpan,
+        message: `The clamps ${nameOf(clamp)} ${fault.what}. A poor clamp gives way unseen and the hose comes off; ${fault.remedy}.`,
+        corrections: fault.property === property ? [{ kind: 'set-fact', title: `Record ${clamp.id} as stainless steel 316`, component: clamp, property, value: 'stainless-316' }] : [],
+        draft: {
+            title: `Poor clamps ${clamp.id}`,
+            urgency: served && runsOrNone(runsThrough(record, served)).some(run => isFuelHose(run, served)) ? 'before-use' : 'in-upkeep',
+            seen: `The clamps ${clamp.title ? `${clamp.title} (${clamp.id})` : clamp.id} ${fault.what}.`,
+            because: 'A clamp that rusts, or is not made for its hose, lets the hose go when it breaks.',
+            recommend: `${fault.remedy.charAt(0).toUpperCase()}${fault.remedy.slice(1).replace('them', `clamps ${clamp.id}`)}.`,
         },
     };
 }

@@ -1,6 +1,6 @@
 /** One clamp, or none, where a second hold is wanted. */
 import { spigotLengthNeededM } from '../../trade/spigot-length.js';
-import { nameOf, siOf, wordOf, yardstickWord, type SurveyRecord } from '../../record/model.js';
+import { nameOf, ofKind, runsThrough, siOf, wordOf, yardstickWord, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { hoseJoints, type HoseJoint } from '../fit/hose-ends.js';
 import { floodCritical } from '../lies.js';
@@ -86,8 +86,41 @@ run R1 "Exhaust" { service: exhaust }: TH1 -> { clamps: 2 } H1
                 }
             }
         }
+        for (const hose of ofKind(record, 'hose')) {
+            const problem = runsThrough(record, hose).length === 0 ? outsideRuns(record, hose) : undefined;
+            if (problem) {
+                raise(problem);
+            }
+        }
     },
 });
+
+/** A hose of exhaust or gasoline fill that no run leads through: what is recorded of it holds for both its ends. */
+function outsideRuns(record: SurveyRecord, hose: Component): Raised | undefined {
+    const service = serviceOf(undefined, hose) ?? (wordOf(hose, 'class') === 'wet-exhaust' ? 'exhaust' : undefined);
+    const clamps = siOf(hose, 'clamps');
+    const fact = hose.facts.get('clamps');
+    const isFill = service === 'fuel-fill' && record.vessel !== undefined && wordOf(record.vessel, 'fuel') === 'gasoline';
+    if (!fact || clamps === undefined || clamps >= 2 || wordOf(hose, 'clamp-type') === 'swaged' || (service !== 'exhaust' && !isFill)) {
+        return undefined;
+    }
+    const [where, why] = isFill ? ['a gasoline fill', 'Fuel or its vapor gets into the hull when it comes off'] : ['a wet exhaust hose', 'A hose that comes off floods her and lets exhaust gas in'];
+    return {
+        components: [hose], at: fact.span,
+        message: `${nameOf(hose)} has ${clampsText(clamps)} at each end, where ${where} must have 2. ${why}; ${addText(clamps)}.`,
+        figures: { clamps: { value: clamps, unit: '' }, wanted: { value: 2, unit: '' } },
+        corrections: [{ kind: 'set-fact', title: `Record two clamps at each end of ${hose.id}`, component: hose, property: 'clamps', value: '2' }],
+        draft: {
+            title: `${clamps === 0 ? 'No clamps' : 'Single clamps'} on ${hose.id}`, urgency: isFill ? 'before-use' : 'before-departure',
+            seen: `Hose ${hose.id} has ${clampsText(clamps)} at each end.`,
+            because: `${why}${clamps === 0 ? '' : ', and a single clamp has no second to hold when it fails'}.`,
+            recommend: `Fit two all-stainless clamps at each end of ${hose.id}, both standing wholly on the tail.`,
+            cites: [[isFill ? 'ABYC H-24' : 'ABYC P-1']],
+        },
+    };
+}
+
+const addText = (clamps: number): string => clamps === 0 ? 'fit two clamps that stand wholly on the tail' : 'add a clamp that stands wholly on the tail';
 
 function judge(record: SurveyRecord, at: HoseJoint, count: ClampFact, clamps: number): Raised | undefined {
     const { joint } = at;
@@ -146,7 +179,7 @@ function problem(
         components: [hose, other],
         at: count.fact.span,
         severity: isFault ? 'error' : 'warning',
-        message: `${nameOf(hose)} has ${clampsText(clamps)} at ${nameOf(other)}, where ${where} ${isFault && clamps > 0 ? 'must' : 'should'} have 2. ${why}; add a clamp that stands wholly on the tail.${room}`,
+        message: `${nameOf(hose)} has ${clampsText(clamps)} at ${nameOf(other)}, where ${where} ${isFault && clamps > 0 ? 'must' : 'should'} have 2. ${why}; ${addText(clamps)}.${room}`,
         figures: { clamps: { value: clamps, unit: '' }, wanted: { value: 2, unit: '' } },
         related: [{ message: `The joint of ${joint.from.id} and ${joint.to.id}`, span: joint.span }],
         corrections: [count.on.kind === 'joint'
@@ -156,8 +189,8 @@ function problem(
             title: `${clamps === 0 ? 'No clamp' : 'Single clamp'} on ${hose.id} at ${other.id}`,
             urgency,
             seen: `Hose ${hose.id} has ${clampsText(clamps)} at ${other.id}.`,
-            because: `${why}, and a single clamp has no second to hold when it fails.`,
-            recommend: `Add a second all-stainless clamp to ${hose.id} at ${other.id}, both standing wholly on the tail.`,
+            because: clamps === 0 ? `${why}, and nothing holds it.` : `${why}, and a single clamp has no second to hold when it fails.`,
+            recommend: clamps === 0 ? `Fit two all-stainless clamps to ${hose.id} at ${other.id}, both standing wholly on the tail.` : `Add a second all-stainless clamp to ${hose.id} at ${other.id}, both standing wholly on the tail.`,
             ...(cites.length > 0 ? { cites } : {}),
         },
     };

@@ -4,7 +4,7 @@ import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { isGasHose } from '../gas/gas-system.js';
 import { floodCritical } from '../lies.js';
 import { surveyedOn, yearsBetween } from './age.js';
-import { isFuelHose, serviceOf } from './service.js';
+import { isFuelHose, placesOf, serviceOf } from './service.js';
 import { isBelowWaterline } from './waterline.js';
 
 const yearS = 365.2425 * 86_400;
@@ -61,27 +61,43 @@ run R1: SV1 -> H1
         for (const hose of ofKind(record, 'hose')) {
             const condition = wordOf(hose, 'condition');
             const shows = flagOf(hose, 'cracked-to-cord') ? 'cracked to its cord' : condition === undefined ? undefined : worn[condition];
-            const made = valueOf(hose, 'made')?.figure;
-            const years = made && today ? yearsBetween(made, today) : undefined;
-            const limit = yardstick(record, runsThrough(record, hose).some(run => serviceOf(run, hose) === 'exhaust') ? 'exhaust-hose-life' : 'hose-life');
+            const age = ageOf(hose);
+            const years = age && today ? yearsBetween(age.date, today) : undefined;
+            const limit = yardstick(record, placesOf(runsThrough(record, hose)).some(run => serviceOf(run, hose) === 'exhaust') ? 'exhaust-hose-life' : 'hose-life');
             if (shows !== undefined) {
-                raise(shownAge(record, hose, shows, made, years));
+                raise(shownAge(record, hose, shows, age, years));
             } else if (isGasHose(record, hose)) {
                 continue; // Its years are judged by gas-part-out-of-date.
-            } else if (made && years !== undefined && years > limit.si / yearS + 1e-6) {
-                raise(oldByDate(hose, made, years, limit));
-            } else if (made && !today) {
+            } else if (age && years !== undefined && years > limit.si / yearS + 1e-6) {
+                raise(oldByDate(hose, age, years, limit));
+            } else if (age && !today) {
                 raise({
-                    components: [hose], at: hose.facts.get('made')?.span ?? hose.idSpan, severity: 'hint',
-                    message: `${nameOf(hose)} was made in ${made.written}; record when she was attended to tell its age.`,
+                    components: [hose], at: hose.facts.get(age.property)?.span ?? hose.idSpan, severity: 'hint',
+                    message: `${nameOf(hose)} was ${age.property} in ${age.date.written}; record when she was attended to tell its age.`,
                 });
             }
         }
     },
 });
 
-function shownAge(record: SurveyRecord, hose: Component, shows: string, made: DateFigure | undefined, years: number | undefined): Raised {
-    const runs = runsThrough(record, hose);
+interface Age {
+    readonly property: 'made' | 'fitted';
+    readonly date: DateFigure;
+}
+
+/** From when its years count: when it was made, else when it was fitted, which is no earlier. */
+function ageOf(hose: Component<'hose'>): Age | undefined {
+    for (const property of ['made', 'fitted'] as const) {
+        const date = valueOf(hose, property)?.figure;
+        if (date) {
+            return { property, date };
+        }
+    }
+    return undefined;
+}
+
+function shownAge(record: SurveyRecord, hose: Component, shows: string, since: Age | undefined, years: number | undefined): Raised {
+    const runs = placesOf(runsThrough(record, hose));
     const isFuel = runs.some(run => isFuelHose(run, hose));
     const isGas = wordOf(hose, 'class') === 'gas' || runs.some(run => serviceOf(run, hose) === 'gas');
     const isGone = flagOf(hose, 'cracked-to-cord') ?? (shows === 'perished' || shows === 'cracked');
@@ -89,7 +105,7 @@ function shownAge(record: SurveyRecord, hose: Component, shows: string, made: Da
         : runs.some(run => serviceOf(run, hose) === 'exhaust') ? 'before-departure' : isBelowWaterline(record, hose) ? 'next-haul-out' : 'in-upkeep';
     const isSoftOnly = shows === 'soft';
     const shown = flagOf(hose, 'cracked-to-cord') ? 'cracked-to-cord' : 'condition';
-    const age = made && years !== undefined ? ` (made ${made.written}, ${Math.floor(years)} years old)` : '';
+    const age = since && years !== undefined ? ` (${since.property} ${since.date.written}, ${Math.floor(years)} years ${since.property === 'made' ? 'old' : 'ago'})` : '';
     return {
         components: [hose],
         ...(isSoftOnly ? { severity: 'warning' as const } : {}),
@@ -99,24 +115,24 @@ function shownAge(record: SurveyRecord, hose: Component, shows: string, made: Da
         draft: {
             title: `Hose ${hose.id} is ${shows}`,
             urgency,
-            seen: `Hose ${hose.id} is ${shown === 'condition' ? `{${hose.id}.condition}` : shows}${made ? `; it is marked as made {${hose.id}.made}` : ''}.`,
+            seen: `Hose ${hose.id} is ${shown === 'condition' ? `{${hose.id}.condition}` : shows}${since ? since.property === 'made' ? `; it is marked as made {${hose.id}.made}` : `; it was fitted {${hose.id}.fitted}` : ''}.`,
             because: isFuel ? 'A fuel hose in this state may leak fuel into the hull.' : isGas ? 'A gas hose in this state may leak gas, which gathers in the bilge.' : 'A hose in this state has lost its strength and may fail without further warning.',
             recommend: `Renew hose ${hose.id} with hose marked for its service.`,
         },
     };
 }
 
-function oldByDate(hose: Component, made: DateFigure, years: number, limit: Yardstick): Raised {
+function oldByDate(hose: Component, { property, date }: Age, years: number, limit: Yardstick): Raised {
     return {
         components: [hose],
-        at: hose.facts.get('made')?.span ?? hose.idSpan,
+        at: hose.facts.get(property)?.span ?? hose.idSpan,
         severity: 'warning',
-        message: `${nameOf(hose)} was made in ${made.written}, more than ${Math.floor(years)} years before the survey; ${limit.whose} is ${limit.written}. Hose ages from the inside; plan its renewal.`,
+        message: `${nameOf(hose)} was ${property} in ${date.written}, more than ${Math.floor(years)} years before the survey; ${limit.whose} is ${limit.written}. Hose ages from the inside; plan its renewal.`,
         figures: { age: { value: years, unit: 'year' }, limit: { value: Math.round(limit.si / yearS * 100) / 100, unit: 'year' } },
         draft: {
             title: `Hose ${hose.id} is old`,
             urgency: 'in-upkeep',
-            seen: `Hose ${hose.id} was made {${hose.id}.made}, more than ${Math.floor(years)} years before the survey; no fault was seen in it.`,
+            seen: `Hose ${hose.id} was ${property} {${hose.id}.${property}}, more than ${Math.floor(years)} years before the survey; no fault was seen in it.`,
             because: `Hose ages from the inside; ${limit.whose} for renewal is ${limit.written}.`,
             recommend: `Renew hose ${hose.id} with hose marked for its service.`,
         },

@@ -2,7 +2,7 @@
 import { isKind, nameOf, ofKind, wordOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Severity, type Urgency } from '../contract.js';
 import { floodCritical } from '../lies.js';
-import { isRawWater, mayHoldSeaWater, serviceOf, serviceTitle } from './service.js';
+import { isRawWater, mayHoldSeaWater, placesOf, serviceOf, serviceTitle } from './service.js';
 import { heightOf } from './waterline.js';
 
 export const hoseWrongForService = defineCheck({
@@ -68,7 +68,7 @@ run X1 "Exhaust" { service: exhaust }: M1 -> H1
     ],
     run(record, raise) {
         for (const hose of ofKind(record, 'hose')) {
-            for (const run of runsThrough(record, hose)) {
+            for (const run of placesOf(runsThrough(record, hose))) {
                 const problem = judge(record, hose, run);
                 if (problem) {
                     raise(problem);
@@ -92,7 +92,7 @@ const classFor: Readonly<Record<string, { readonly suits: (cls: string) => boole
     }])),
 };
 
-function judge(record: SurveyRecord, hose: Component<'hose'>, run: Run): Raised | undefined {
+function judge(record: SurveyRecord, hose: Component<'hose'>, run: Run | undefined): Raised | undefined {
     const cls = wordOf(hose, 'class');
     const reinforcement = wordOf(hose, 'reinforcement');
     const service = serviceOf(run, hose);
@@ -104,17 +104,17 @@ function judge(record: SurveyRecord, hose: Component<'hose'>, run: Run): Raised 
         if (cls === undefined) {
             return {
                 components: [hose], at: hose.idSpan, severity: 'hint',
-                message: `${nameOf(hose)} lies in a run of service ${service}; record its class, as marked on it, to tell whether it is made for that.`,
+                message: `${nameOf(hose)} ${run ? `lies in a run of service ${service}` : `is for ${serviceTitle(service)}`}; record its class, as marked on it, to tell whether it is made for that.`,
             };
         }
         return rule.suits(cls) ? undefined : problem(hose, {
-            property: 'class', what: `is ${classTitle(cls)} in a run of ${serviceTitle(service)}`, why: rule.why, remedy: `renew it with ${rule.marked}`, severity: 'error',
+            property: 'class', what: run ? `is ${classTitle(cls)} in a run of ${serviceTitle(service)}` : `is ${classTitle(cls)} and serves for ${serviceTitle(service)}`, why: rule.why, remedy: `renew it with ${rule.marked}`, severity: 'error',
             urgency: isSwollen(hose) && service === 'exhaust' ? floodCritical(record) : rule.urgency,
             corrections: [{ kind: 'set-fact', title: `Record ${hose.id} as ${rule.proposed}`, component: hose, property: 'class', value: rule.proposed }],
             ...(rule.standard ? { standard: rule.standard } : {}),
         });
     }
-    if (mayHoldSeaWater(run, hose) && heightOf(record, run) === 'below') {
+    if (run && mayHoldSeaWater(run, hose) && heightOf(record, run) === 'below') {
         const isPvc = cls === 'clear-pvc' || cls === 'ribbed-pvc';
         if (isPvc || reinforcement === 'none') {
             return problem(hose, {
@@ -134,7 +134,7 @@ function judge(record: SurveyRecord, hose: Component<'hose'>, run: Run): Raised 
             };
         }
     }
-    if (isRawWater(service) && isSuction(record, hose, run) && (reinforcement === 'textile' || reinforcement === 'none')) {
+    if (run && isRawWater(service) && isSuction(record, hose, run) && (reinforcement === 'textile' || reinforcement === 'none')) {
         return problem(hose, {
             property: 'reinforcement', what: 'has no wire and lies in the suction of the raw-water pump', why: 'It may collapse under suction and starve the engine of water',
             remedy: 'renew it with wire-reinforced hose', severity: 'warning', urgency: 'next-haul-out',

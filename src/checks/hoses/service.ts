@@ -1,14 +1,19 @@
 /** What a hose carries: by the run it lies in, else by what is recorded of the hose itself. */
 import { wordOf, type Component, type Run } from '../../record/model.js';
 
-/** Service of a run, or of a hose in it where the run's is not recorded. */
-export function serviceOf(run: Run, hose?: Component): string | undefined {
-    return wordOf(run, 'service') ?? (hose ? wordOf(hose, 'service') : undefined);
+/** Service of a run, or of a hose in it where the run's is not recorded; an exhaust hose is one by its kind. */
+export function serviceOf(run: Run | undefined, hose?: Component): string | undefined {
+    return (run && wordOf(run, 'service')) ?? (hose ? wordOf(hose, 'service') ?? (hose.kind === 'exhaust-hose' ? 'exhaust' : undefined) : undefined);
 }
 
-/** Fuel, by service; by the marking of the hose where no service is recorded. */
-export function isFuelHose(run: Run, hose: Component): boolean {
-    return (serviceOf(run, hose) ?? wordOf(hose, 'class'))?.startsWith('fuel-') ?? false;
+/** Fuel, by service; by the kind or the marking of the hose where no service is recorded. */
+export function isFuelHose(run: Run | undefined, hose: Component): boolean {
+    return (serviceOf(run, hose) ?? (hose.kind === 'fuel-hose' ? 'fuel-' : wordOf(hose, 'class')))?.startsWith('fuel-') ?? false;
+}
+
+/** The runs of a hose; where it lies in none, what is recorded of itself alone tells of it. */
+export function placesOf(runs: readonly Run[]): readonly (Run | undefined)[] {
+    return runs.length > 0 ? runs : [undefined];
 }
 
 const waterServices: ReadonlySet<string> = new Set([
@@ -17,7 +22,7 @@ const waterServices: ReadonlySet<string> = new Set([
 ]);
 
 /** Whether a hose may hold water from outside the hull; one whose service is not recorded may. */
-export function mayHoldSeaWater(run: Run, hose?: Component): boolean {
+export function mayHoldSeaWater(run: Run | undefined, hose?: Component): boolean {
     const service = serviceOf(run, hose);
     return service === undefined || waterServices.has(service);
 }

@@ -39,6 +39,7 @@ export const anodeMetalForWater = defineCheck({
         const anodes = ofKind(record, 'anode');
         const water = record.vessel && wordOf(record.vessel, 'water');
         const bonded = anodes.filter(anode => flagOf(anode, 'bonded') === true && materialOf(anode));
+        let asked = false;
         for (const anode of anodes) {
             const cls = materialOf(anode)?.class;
             if (cls === 'zinc-anode' && water === 'fresh') {
@@ -49,6 +50,14 @@ export const anodeMetalForWater = defineCheck({
                 raise({ components: [anode], at: anode.facts.get('metal')?.span ?? anode.idSpan, severity: 'hint', message: `${nameOf(anode)} is of magnesium; record the water she is kept in to tell whether it suits: in salt water it over-protects.` });
             } else {
                 const other = bonded.includes(anode) ? bonded.find(b => materialOf(b)?.class !== cls && bonded.indexOf(b) < bonded.indexOf(anode)) : undefined;
+                const doubtful = other ? undefined : differingUnknown(anodes, anode);
+                if (doubtful && !asked) {
+                    asked = true;
+                    raise({
+                        components: [anode, doubtful], at: anode.facts.get('metal')?.span ?? anode.idSpan, severity: 'hint',
+                        message: `${nameOf(anode)} and ${nameOf(doubtful)} are of different metals; record bonded of both to tell whether they are on one net, where the baser wastes for the other.`,
+                    });
+                }
                 if (other) {
                     raise(problem(record, anode, `it is bonded with ${other.id} of ${materialOf(other)?.title.toLowerCase() ?? 'another metal'}, and the baser of the two wastes to protect the other`, materialOf(other)?.id ?? 'zinc', 'in-upkeep', other));
                 }
@@ -56,6 +65,16 @@ export const anodeMetalForWater = defineCheck({
         }
     },
 });
+
+/** An earlier anode of another metal that may be bonded with this one, as far as the record tells. */
+function differingUnknown(anodes: readonly Component[], anode: Component): Component | undefined {
+    const mayBeBonded = (one: Component) => flagOf(one, 'bonded') !== false && flagOf(one, 'insulated') !== true;
+    const cls = materialOf(anode)?.class;
+    return cls === undefined || !mayBeBonded(anode) ? undefined : anodes.slice(0, anodes.indexOf(anode)).find(earlier => {
+        const other = materialOf(earlier)?.class;
+        return other !== undefined && other !== cls && mayBeBonded(earlier) && !(flagOf(earlier, 'bonded') === true && flagOf(anode, 'bonded') === true);
+    });
+}
 
 function problem(record: SurveyRecord, anode: Component, why: string, instead: string, urgency: 'in-upkeep' | 'within-days', other?: Component): Raised {
     const metal = materialOf(anode)?.title.toLowerCase() ?? 'metal';

@@ -1,5 +1,5 @@
 /** An anode that is half gone, will not last to the next haul-out, or has not gone at all. */
-import { nameOf, ofKind, siOf, type Component, type DateFigure } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, siOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import { anodeLeftAfter } from '../../trade/anode.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 import { defineCheck, type Raised } from '../contract.js';
@@ -16,9 +16,9 @@ export const anodeNearlyGone = defineCheck({
     title: 'Anode is nearly gone',
     why: 'Protection ends without a sign.',
     needs: ['anode: left, or original-mass and present-mass, or original-volume and present-volume', 'fitted and months-to-haul-out, for how long it lasts'],
-    computes: 'Left = present ÷ original mass, else volume, or as recorded. A fault under 50 %, or where left − (100 − left) ÷ months fitted × months ahead is under 20 %. Advice where nothing has gone after 12 months: its contact is poor.',
+    computes: 'Left = present ÷ original mass, else volume, or as recorded. A fault under 50 %, of the anode of a heat exchanger or of a thruster too, or where left − (100 − left) ÷ months fitted × months ahead is under 20 %. Advice where nothing has gone after 12 months: its contact is poor. A fault where it is painted over.',
     sources: [{ text: 'renewed at half', provenance: 'practice' }, { text: 'rate of loss so far goes on', provenance: 'computed' }],
-    limits: ['The rate so far is taken to go on; another berth changes it.', 'What is left by eye is a guess.', 'Anodes inside a heat exchanger or a thruster’s tunnel are not judged.', 'Months are counted from the date fitted to the last attendance.'],
+    limits: ['The rate so far is taken to go on; another berth changes it.', 'What is left by eye is a guess.', 'Of an anode inside a heat exchanger or a thruster’s tunnel only the share left is judged.', 'Months are counted from the date fitted to the last attendance.'],
     examples: [{
         name: 'under half',
         bad: 'anode A1 "Shaft anode" { metal: zinc  left: 35 % }\n',
@@ -37,7 +37,13 @@ export const anodeNearlyGone = defineCheck({
         { name: 'nothing recorded of its state', text: 'anode A1 { metal: zinc }\n' },
     ],
     run(record, raise) {
+        for (const inner of innerAnodes(record)) {
+            raise(inner);
+        }
         for (const anode of ofKind(record, 'anode')) {
+            if (flagOf(anode, 'painted') === true) {
+                raise(paintedOver(anode, lies(record) === 'ashore' ? 'before-launch' : 'next-haul-out'));
+            }
             const left = anodeShareLeft(anode);
             if (left === undefined) {
                 continue;
@@ -73,6 +79,41 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 /** To a tenth of a month, so that a calendar year counts as twelve. */
 function monthsBetween(from: DateFigure, to: DateFigure): number {
     return Math.round(yearsBetween(from, to) * 120) / 10;
+}
+
+/** Anodes recorded as a share left of the part they stand in: a heat exchanger or the tunnel of a thruster. */
+function innerAnodes(record: SurveyRecord): Raised[] {
+    const places = [...ofKind(record, 'heat-exchanger').map(part => [part, 'anode-left', 'in-upkeep'] as const),
+        ...ofKind(record, 'bow-thruster').map(part => [part, 'tunnel-anode-left', lies(record) === 'ashore' ? 'before-launch' : 'next-haul-out'] as const)];
+    return places.flatMap(([part, property, urgency]) => {
+        const left = siOf(part, property);
+        return left === undefined || left >= renewAt - 1e-9 ? [] : [{
+            components: [part], at: part.facts.get(property)?.span ?? part.idSpan,
+            message: `${nameOf(part)}: ${percent(left)} of its anode is left, under ${percent(renewAt)}. Protection ends without a sign; renew it on bright metal.`,
+            figures: { left: { value: Math.round(left * 100), unit: '%' }, limit: { value: renewAt * 100, unit: '%' } },
+            corrections: [{ kind: 'set-fact', title: `Record the anode of ${part.id} as renewed`, component: part, property, value: '100 %' }],
+            draft: {
+                title: `Anode of ${part.title ?? part.id} is wasted`, urgency,
+                seen: `Of the anode of ${part.title ? `${part.title} (${part.id})` : part.id}, {${part.id}.${property}} is left.`,
+                because: 'When it is gone the metal it protects is eaten in its place.',
+                recommend: 'Renew it on bright metal, with no paint or sealant on it.', cites: [['Good practice']],
+            },
+        } satisfies Raised];
+    });
+}
+
+function paintedOver(anode: Component, urgency: 'before-launch' | 'next-haul-out'): Raised {
+    return {
+        components: [anode], at: anode.facts.get('painted')?.span ?? anode.idSpan,
+        message: `${nameOf(anode)} is painted over: it cannot waste, and protects nothing. Strip it to bright metal, or renew it.`,
+        corrections: [{ kind: 'set-fact', title: `Record ${anode.id} as free of paint`, component: anode, property: 'painted', value: 'no' }],
+        draft: {
+            title: `${anode.title ?? anode.id} is painted over`, urgency,
+            seen: `${anode.title ?? 'The anode'} (${anode.id}) is painted over.`,
+            because: 'An anode that is covered cannot waste, and what it should protect is eaten in its place.',
+            recommend: 'Strip it to bright metal, or renew it, and keep paint off it.', cites: [['Good practice']],
+        },
+    };
 }
 
 function problem(anode: Component, left: number, what: string, urgency: 'before-launch' | 'next-haul-out'): Raised {

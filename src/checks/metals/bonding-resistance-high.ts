@@ -1,5 +1,5 @@
 /** A bonding lead that does not carry: the anode cannot reach the fitting. */
-import { flagOf, nameOf, ofKind, rowsOf, siOf, type Component } from '../../record/model.js';
+import { flagOf, isKind, nameOf, ofKind, rowsOf, siOf, type Component } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 
 const limitOhm = 1;
@@ -46,10 +46,20 @@ export const bondingResistanceHigh = defineCheck({
                 },
             });
         }
+        for (const anode of ofKind(record, 'anode')) {
+            const ohm = siOf(anode, 'resistance');
+            if (ohm !== undefined && ohm > limitOhm + 1e-9) {
+                raise(ofAnode(anode, ohm));
+            }
+        }
         for (const { reading, row } of rowsOf(record, 'bonding')) {
             const ohm = siOf(row, 'resistance');
             const part = row.facts.get('part')?.values[0];
             const component = part?.type === 'component' ? record.components.get(part.id) : undefined;
+            // Fuel fills and tanks are grounded against static electricity, which fuel-bond-high judges; no anode reaches for them.
+            if (component && (isKind(record, component, 'fuel-fill') || isKind(record, component, 'fuel-tank'))) {
+                continue;
+            }
             // A part that is isolated on purpose is recorded so at its own bonding.
             if (ohm !== undefined && ohm > limitOhm + 1e-9 && !(component && flagOf(component, 'isolated') === true)) {
                 raise(ofRow(component ?? reading.on[0], row.label, ohm, row.facts.get('resistance')?.span ?? row.span));
@@ -57,6 +67,20 @@ export const bondingResistanceHigh = defineCheck({
         }
     },
 });
+
+function ofAnode(anode: Component, ohm: number): Raised {
+    return {
+        components: [anode], at: anode.facts.get('resistance')?.span ?? anode.idSpan,
+        message: `${nameOf(anode)} measures ${Math.round(ohm * 100) / 100} ohm to the part it protects, over ${limitOhm} ohm: it hardly protects it. Clean its contact to bright metal, or renew its lead.`,
+        figures: { resistance: { value: ohm, unit: 'ohm' }, limit: { value: limitOhm, unit: 'ohm' } },
+        draft: {
+            title: `${anode.title ?? anode.id}: its contact is poor`, urgency: 'in-upkeep',
+            seen: `${anode.title ?? 'The anode'} (${anode.id}) measured {${anode.id}.resistance} to the part it protects.`,
+            because: 'An anode protects only what it is joined to.',
+            recommend: 'Clean its contact to bright metal, or renew its lead, and measure again.', cites: [['ABYC E-2']],
+        },
+    };
+}
 
 function ofRow(component: Component | undefined, label: string, ohm: number, at: Raised['at']): Raised {
     const figure = `${Math.round(ohm * 100) / 100} ohm`;

@@ -55,14 +55,29 @@ run R1: TH1 -> SV1 -> S1
                     raise(problem(record, part, isPink));
                 }
             } else if (isPink && (!metal || (metal.class === 'copper-alloy' && metal.zinc === undefined)) && isWetted(record, part)) {
-                raise({
+                raise(color === 'pink' ? pinkUnidentified(record, part) : {
                     components: [part], at: part.facts.get('scrape-color')?.span ?? part.idSpan, severity: 'hint',
-                    message: `${nameOf(part)} shows ${color} when scraped, as brass does that has lost zinc; record which alloy it is to tell whether it must be renewed.`,
+                    message: `${nameOf(part)} shows ${color} when scraped, as brass may that has lost zinc; record which alloy it is to tell whether it must be renewed.`,
                 });
             }
         }
     },
 });
+
+/** Pink on a part whose alloy is not known: most likely a brass that has lost its zinc, whatever it is called. */
+function pinkUnidentified(record: SurveyRecord, part: Component): Raised {
+    return {
+        components: [part], at: part.facts.get('scrape-color')?.span ?? part.idSpan, severity: 'warning',
+        message: `${nameOf(part)} shows pink when scraped, as brass does that has lost its zinc, and its alloy is not identified. Such a part keeps its shape and snaps; find out the alloy, and renew the part if it is a brass.`,
+        draft: {
+            title: `${part.title ?? part.id} is pink when scraped`, urgency: floodCritical(record),
+            seen: `${part.title ?? 'The part'} (${part.id}) lies in water; scraped bright, it showed {${part.id}.scrape-color}. Its alloy is not identified.`,
+            because: 'The color is consistent with brass that has lost its zinc: the part keeps its shape, loses its strength and snaps.',
+            recommend: 'Have the alloy identified, and renew the part in bronze, nickel-copper or a brass marked as dezincification-resistant unless it is shown to be sound.',
+            cites: [['ISO 9093', '4.1']],
+        },
+    };
+}
 
 function isWetted(record: SurveyRecord, part: Component): boolean {
     const wetted = flagOf(part, 'wetted');

@@ -1,7 +1,7 @@
 /** Where metals touch: joints of runs and contacts recorded apart from them, with what is known of each. */
 import { flagOf, isKind, materialOf, ofKind, siOf, wordOf, type Component, type Contact, type Joint, type Material, type Span, type SurveyRecord } from '../../record/model.js';
 import { anodeLeft as shareLeft } from '../../trade/anode.js';
-import { heightOf } from '../hoses/waterline.js';
+import { heightOf, inwardFrom, openingOf } from '../hoses/waterline.js';
 
 export interface Touch {
     readonly a: Component;
@@ -28,12 +28,14 @@ const seaServices = new Set(['raw-water-cooling', 'generator-cooling', 'air-cond
  * Whether water from outside stands at a joint. A run from an opening below the waterline is full of it up to a valve
  * found shut; behind that, and in an exhaust or a drain from above, nothing is known.
  */
-function isJointWet(record: SurveyRecord, { run, index }: Joint): boolean | undefined {
+function isJointWet(record: SurveyRecord, { run, from, to }: Joint): boolean | undefined {
     const contains = wordOf(run, 'contains');
     if (contains !== undefined) {
         return contains === 'exhaust' ? undefined : contains === 'salt-water' || contains === 'brackish-water';
     }
-    const isBehindShutValve = run.components.slice(0, index + 1).some(c => isKind(record, c, 'valve') && wordOf(c, 'position') === 'shut');
+    const inward = inwardFrom(openingOf(record, run), run);
+    const outer = Math.min(inward.indexOf(from), inward.indexOf(to));
+    const isBehindShutValve = inward.slice(0, outer + 1).some(c => isKind(record, c, 'valve') && wordOf(c, 'position') === 'shut');
     if (heightOf(record, run) === 'below' && !isBehindShutValve) {
         return true;
     }
@@ -55,13 +57,13 @@ export function touches(record: SurveyRecord): Touch[] {
         }
     }
     for (const contact of record.contacts) {
-        const [first, ...others] = contact.components;
-        for (const other of first ? others : []) {
-            if (first) {
-                const wetted = flagOf(contact, 'wetted') ?? both(flagOf(first, 'wetted'), flagOf(other, 'wetted'));
+        for (const [index, other] of contact.components.entries()) {
+            const one = contact.components[index - 1];
+            if (one) {
+                const wetted = flagOf(contact, 'wetted') ?? both(flagOf(one, 'wetted'), flagOf(other, 'wetted'));
                 const ratio = siOf(contact, 'area-ratio');
                 const anodeLeft = siOf(contact, 'anode-left');
-                add(record, found, first, other, {
+                add(record, found, one, other, {
                     at: contact.span, contact, isInsulated: flagOf(contact, 'insulated') === true, isWetted: wetted,
                     ...(ratio === undefined ? {} : { writtenRatio: ratio }), ...(anodeLeft === undefined ? {} : { anodeLeft }), isBonded: flagOf(contact, 'bonded') === true,
                 });

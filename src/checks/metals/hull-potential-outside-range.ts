@@ -1,5 +1,5 @@
 /** A hull potential outside the range for her gear, or hardly shifted from the metal's own. */
-import { wordOf, yardstick, type SurveyRecord } from '../../record/model.js';
+import { yardstick, type SurveyRecord } from '../../record/model.js';
 import { judgeHullPotential, type HullGear, type PotentialRange } from '../../trade/hull-potential.js';
 import { convertPotentialV, type ReferenceElectrode } from '../../trade/reference-electrode.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
@@ -20,7 +20,7 @@ export const hullPotentialOutsideRange = defineCheck({
     computes: 'The reading against silver chloride in sea water (other cells converted: E + V(cell) − V(silver chloride)) set against the yardstick for her gear: −750..−1000 mV for fiberglass with bronze gear, −900..−1050 with an aluminum drive, −900..−1100 aluminum, −800..−1050 steel, −550..−600 wood, where the firm sets no other. Also a fault where the shift from the metal’s own potential is under 200 mV.',
     sources: [{ text: 'ranges and the 200 mV shift', standard: 'ABYC E-2', provenance: 'secondary' }, { text: 'silver chloride in sea water +0.25 V, zinc −0.78 V against hydrogen', provenance: 'memory' }],
     yardsticks: ['potential-fiberglass-bronze', 'potential-fiberglass-aluminum-drive', 'potential-aluminum', 'potential-steel', 'potential-wood'],
-    limits: ['Ranges are for salt water; practice differs, fiberglass boats from −550 to −1100 mV are accepted by some.', 'In fresh or brackish water nothing is judged; where the water is not recorded and the reading is out of range, it is asked for.'],
+    limits: ['Ranges are for salt water; practice differs, fiberglass boats from −550 to −1100 mV are accepted by some.', 'Where the cell is not recorded, a reading is judged only if neither a silver-chloride nor a copper-sulfate cell would bring it into range.', 'In fresh or brackish water nothing is judged; where the water is not recorded and the reading is out of range, it is asked for.'],
     examples: [{
         name: 'wood driven too far',
         bad: 'vessel "M" { water: salt }\nhull-potential HP1 { potential: -820 mV  cell: silver-chloride  gear: wood }\n',
@@ -35,14 +35,14 @@ export const hullPotentialOutsideRange = defineCheck({
         { name: 'fresh water', text: 'vessel "M" { water: fresh }\nhull-potential HP1 { potential: -500 mV  cell: silver-chloride  gear: steel }\n' },
     ],
     run(record, raise) {
-        const water = record.vessel && wordOf(record.vessel, 'water');
         for (const reading of potentialReadings(record)) {
-            const { cell } = reading;
+            const { water } = reading;
             const potential = reading.volts('potential');
             const gear = reading.gear as HullGear | undefined; // The catalogue's words are those of HullGear.
             if (potential === undefined) {
                 continue;
             }
+            const cell = reading.cell ?? (gear && isOutWithAnyCell(potential, rangeFor(record, gear)) ? 'silver-chloride' : undefined);
             if (cell === undefined || gear === undefined) {
                 raise({ components: reading.components, at: reading.span('potential'), severity: 'hint', message: `${reading.name} reads ${millivolts(potential)} mV; record its ${cell === undefined ? 'cell' : 'gear'} to tell whether that is in range.` });
                 continue;
@@ -74,6 +74,17 @@ export const hullPotentialOutsideRange = defineCheck({
     },
 });
 
+/** Whether a reading is on the same side outside the range, whichever of the two usual cells it was read with. */
+function isOutWithAnyCell(potentialV: number, range: PotentialRange): boolean {
+    const verdict = judgeHullPotential(potentialV, range);
+    return verdict !== 'in-range' && verdict === judgeHullPotential(convertPotentialV(potentialV, 'copper-sulfate', 'silver-chloride-sea-water'), range);
+}
+
+const gearTitles: Readonly<Record<HullGear, string>> = {
+    'fiberglass-bronze': 'a fiberglass hull with bronze gear', 'fiberglass-aluminum-drive': 'a fiberglass hull with an aluminum drive',
+    aluminum: 'an aluminum hull', steel: 'a steel hull', wood: 'a wooden hull',
+};
+
 /** The range she is judged by, as the firm or the catalogue gives it. */
 function rangeFor(record: SurveyRecord, gear: HullGear): PotentialRange & { readonly whose: string } {
     const { low, high, isFirms } = yardstick(record, `potential-${gear}`);
@@ -85,20 +96,20 @@ function problem(reading: PotentialReading, silverV: number, cell: string, gear:
     const beyond = verdict === 'over-protected';
     const urgency: Urgency = beyond && gear === 'wood' ? 'within-days' : beyond && silverV < aluminumDangerV && gear.includes('aluminum') ? 'within-days' : 'in-upkeep';
     const days = urgency === 'within-days' ? (gear === 'wood' ? 30 : 7) : undefined;
-    const read = cell === 'silver-chloride' ? `${millivolts(silverV)} mV` : `${millivolts(silverV)} mV against silver chloride (converted from ${cellTitles[cell] ?? cell})`;
+    const read = reading.cell === undefined ? `${millivolts(silverV)} mV (its cell is not recorded, and none of the usual ones would bring it into range)` : cell === 'silver-chloride' ? `${millivolts(silverV)} mV` : `${millivolts(silverV)} mV against silver chloride (converted from ${cellTitles[cell] ?? cell})`;
     const why = beyond ? (gear === 'wood' ? 'wood is pulped around fastenings' : gear.includes('aluminum') ? 'aluminum dissolves and paint lifts' : 'paint lifts') : 'metal is being eaten';
     const value = reading.volts('potential');
     const { component } = reading;
     const others = Object.keys(cells).filter(other => other !== cell);
     return {
         components: reading.components, at: reading.span('potential'),
-        message: `${reading.name} is ${read}, outside ${whose} of ${millivolts(fromV)} to ${millivolts(toV)} mV for ${gear.replaceAll('-', ' ')}: ${beyond ? 'over-protected' : 'under-protected'}, ${why}. Adjust the anodes and find the cause.`,
+        message: `${reading.name} reads ${read}, outside ${whose} of ${millivolts(fromV)} to ${millivolts(toV)} mV for ${gearTitles[gear]}: ${beyond ? 'over-protected' : 'under-protected'}, ${why}. Adjust the anodes and find the cause.`,
         figures: { potential: { value: millivolts(silverV), unit: 'mV' }, from: { value: millivolts(fromV), unit: 'mV' }, to: { value: millivolts(toV), unit: 'mV' } },
         corrections: component === undefined ? [] : others.filter(other => {
             const electrode = cells[other];
             return electrode !== undefined && value !== undefined && judgeHullPotential(convertPotentialV(value, electrode, 'silver-chloride-sea-water'), range) === 'in-range';
         }).map(other => ({ kind: 'set-fact' as const, title: `Record it as read with a ${cellTitles[other] ?? other} cell`, component, property: 'cell', value: other })),
-        draft: draft(reading, `${beyond ? 'Over-protected' : 'Under-protected'}: ${why}. Judged by ${whose} for ${gear.replaceAll('-', ' ')}, ${millivolts(fromV)} to ${millivolts(toV)} mV in salt water.`, urgency, days),
+        draft: draft(reading, `${beyond ? 'Over-protected' : 'Under-protected'}: ${why}. Judged by ${whose} for ${gearTitles[gear]}, ${millivolts(fromV)} to ${millivolts(toV)} mV in salt water.`, urgency, days),
     };
 }
 

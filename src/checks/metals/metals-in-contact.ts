@@ -1,5 +1,5 @@
 /** Two metals far apart in the galvanic series that touch under water. */
-import { nameOf, wordOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
+import { flagOf, isKind, materialOf, nameOf, ofKind, siOf, wordOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
 import { significant } from '../../quantities/index.js';
 import { coupleStep, faultDifferenceV, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
@@ -13,7 +13,7 @@ export const metalsInContact = defineCheck({
     title: 'Metals far apart touch under water',
     why: 'The baser one is eaten, quickest when it is the small one.',
     needs: ['metal of both parts', 'a joint of a run, or a contact', 'wetted', 'area-ratio or exposed-area, anode-left, insulated, where they are known'],
-    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV with less than 50 % of the anode left; where nothing is recorded of an anode, it is asked for. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one.',
+    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV with less than 50 % of the anode left; where nothing is recorded of an anode at a joint, or of which one protects them, it is asked for. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one.',
     sources: [
         { text: 'more than 200 mV apart needs protection', standard: 'ABYC E-2', provenance: 'secondary' },
         { text: 'attack goes inversely as the area of the baser part over that of the nobler', standard: 'MIL-STD-1250A', provenance: 'published' },
@@ -21,7 +21,7 @@ export const metalsInContact = defineCheck({
     ],
     limits: [
         'Potentials are of flowing sea water: in fresh water the order holds and the attack is slower.', 'Stainless steel is taken as passive; starved of oxygen it turns active, up to 0.35 V baser.', 'Paint and films are not counted.', 'A material without a published potential is not judged.',
-        'A joint behind a valve found shut is not taken as wetted; nor is a part only for lying below the waterline.', 'In a contact of more than two parts the first is taken to touch each of the others.', 'An anode that touches what it protects is left out: it is there to be eaten.'],
+        'A joint behind a valve found shut is not taken as wetted; nor is a part only for lying below the waterline.', 'In a contact of more than two parts each is taken to touch the next, as they are written.', 'Of a contact recorded as such in a survey that records no anode at all, none is taken to be there; at a joint of a run the anode is asked for.', 'A fitting in a metal hull is judged against the material of the hull only where it is recorded whether it is insulated.', 'An anode that touches what it protects is left out: it is there to be eaten.'],
     examples: [{
         name: 'stainless fitting on a steel one',
         bad: `valve SV1 { metal: mild-steel }
@@ -69,6 +69,9 @@ contact SH1, PR1 { wetted: yes  anode-left: 100 % }
         { name: 'a hose between', text: 'valve SV1 { metal: gunmetal }\nhose H1 { bore: 25 mm }\nheat-exchanger HX1 { metal: aluminum }\nrun R1: SV1 -> H1 -> HX1\n' },
     ],
     run(record, raise) {
+        for (const raised of inMetalHull(record)) {
+            raise(raised);
+        }
         for (const touch of touches(record)) {
             const raised = judge(record, touch);
             if (raised) {
@@ -77,6 +80,64 @@ contact SH1, PR1 { wetted: yes  anode-left: 100 % }
         }
     },
 });
+
+/** A contact written as such where the survey records no anode anywhere. */
+function isWithoutAnode(record: SurveyRecord, touch: Touch): boolean {
+    return touch.contact !== undefined && touch.joint === undefined && ofKind(record, 'anode').length === 0;
+}
+
+/** Fittings under water in a hull of another metal, where no contact or joint with the hull itself is recorded. */
+function inMetalHull(record: SurveyRecord): Raised[] {
+    const stated = record.vessel?.facts.get('hull-material')?.values[0];
+    const hull = stated?.type === 'material' ? stated.material : undefined;
+    if (!hull?.isMetal || !hull.potentialV) {
+        return [];
+    }
+    const range = hull.potentialV;
+    const told = new Set(touches(record).flatMap(({ a, b }) => isKind(record, a, 'hull-shell') || isKind(record, b, 'hull-shell') ? [a, b] : []));
+    return ofKind(record, 'hull-opening').flatMap(opening => {
+        const metal = materialOf(opening);
+        const insulated = flagOf(opening, 'insulated');
+        if (!metal?.potentialV || told.has(opening) || insulated === true || (siOf(opening, 'below-waterline') ?? 0) <= 0) {
+            return [];
+        }
+        const differenceV = potentialDifferenceV(metal.potentialV, range);
+        if (differenceV <= watchDifferenceV || (insulated === false && differenceV <= faultDifferenceV)) {
+            return [];
+        }
+        return [insulated === false ? problemInHull(opening, plain(metal), plain(hull), differenceV, midV(range) < midV(metal.potentialV)) : {
+            components: [opening], at: opening.idSpan, severity: 'hint' as const,
+            message: `${nameOf(opening)}, of ${plain(metal)}, stands in a hull of ${plain(hull)}, ${millivolts(differenceV)} mV apart; record insulated to tell whether the one eats the other.`,
+        }];
+    });
+}
+
+function problemInHull(opening: Component, metal: string, hull: string, differenceV: number, hullIsBaser: boolean): Raised {
+    const eaten = hullIsBaser ? `the ${hull} around it` : `the ${metal}`;
+    return {
+        components: [opening], at: opening.facts.get('insulated')?.span ?? opening.idSpan,
+        message: `${nameOf(opening)}, of ${metal}, is not insulated from the hull of ${hull}: ${millivolts(differenceV)} mV apart, and ${eaten} is eaten. Insulate it, or fit one of the metal of the hull.`,
+        figures: { difference: { value: millivolts(differenceV), unit: 'mV' } },
+        corrections: [{ kind: 'set-fact', title: `Record ${opening.id} as insulated`, component: opening, property: 'insulated', value: 'yes' }],
+        draft: {
+            title: `${opening.title ?? opening.id} is not insulated from the hull`, urgency: 'next-haul-out',
+            seen: `${opening.title ?? 'The fitting'} (${opening.id}), of {${opening.id}.${opening.facts.has('metal') ? 'metal' : 'material'}}, stands {${opening.id}.below-waterline} below the waterline in a hull of {vessel.hull-material} and is not insulated from it.`,
+            because: `The two lie about ${millivolts(differenceV)} mV apart in flowing sea water, and ${eaten} is eaten.`,
+            recommend: 'Insulate the fitting by bushes and a sleeve and prove it with a meter, or replace it by one of the metal of the hull.',
+            cites: [['ABYC E-2']],
+        },
+    };
+}
+
+/** The name of a metal in a sentence; what stands after a comma in its title goes into parentheses. */
+function plain({ title }: Material): string {
+    const [name = title, ...rest] = title.split(', ');
+    const lower = name.charAt(0).toLowerCase() + name.slice(1);
+    return rest.length === 0 ? lower : `${lower} (${rest.join(', ')})`;
+}
+
+/** The same without what stands in parentheses. */
+const short = (material: Material): string => plain(material).replace(/ \(.*$/, '');
 
 interface Couple {
     readonly noble: Component;
@@ -107,7 +168,7 @@ function coupleOf(touch: Touch): Couple | undefined {
 function hint(touch: Touch, { noble, base, nobleMetal, baseMetal, differenceV }: Couple, ask: string): Raised {
     return {
         components: [base, noble], at: touch.at, severity: 'hint',
-        message: `${nameOf(base)} and ${nameOf(noble)} are of ${baseMetal.title.toLowerCase()} and ${nobleMetal.title.toLowerCase()}, ${millivolts(differenceV)} mV apart; ${ask} to tell whether the ${baseMetal.title.toLowerCase()} is at risk.`,
+        message: `${nameOf(base)} and ${nameOf(noble)} are of ${plain(baseMetal)} and ${plain(nobleMetal)}, ${millivolts(differenceV)} mV apart; ${ask} to tell whether the ${short(baseMetal)} is at risk.`,
     };
 }
 
@@ -128,7 +189,7 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
         return differenceV <= watchDifferenceV ? undefined : hint(touch, couple, touch.joint && !touch.contact ? `record contains of ${touch.joint.run.id}, or wetted of the parts,` : 'record wetted');
     }
     // Between the two limits the anode decides, unless the step is due to the areas.
-    if (touch.anodeLeft === undefined && step === 1) {
+    if (touch.anodeLeft === undefined && step === 1 && !isWithoutAnode(record, touch)) {
         return hint(touch, couple, touch.contact ? 'record anode-left' : 'record the anode that protects them, and what is left of it,');
     }
     const area = areaRatio === undefined ? '' : `, the nobler part exposing ${significant(areaRatio, 2)} times its area`;
@@ -141,20 +202,20 @@ function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
         ...(touch.joint ? [{ kind: 'set-joint-fact', title, joint: touch.joint, property: 'insulated', value: 'yes' } as const] : []),
         ...(touch.contact && !touch.joint ? [{ kind: 'replace-text', title, ...factAt(touch, 'insulated', 'yes') } as const] : []),
         ...(touch.contact && step === 1 ? [{ kind: 'replace-text', title: `Record the anode at ${touch.a.id} and ${touch.b.id} as renewed`, ...factAt(touch, 'anode-left', '100 %') } as const] : []),
-        { kind: 'set-fact', title: `Record ${base.id} as ${nobleMetal.title.toLowerCase()} like ${noble.id}`, component: base, property: base.facts.has('metal') ? 'metal' : 'material', value: nobleMetal.id },
+        { kind: 'set-fact', title: `Record ${base.id} as ${plain(nobleMetal)} like ${noble.id}`, component: base, property: base.facts.has('metal') ? 'metal' : 'material', value: nobleMetal.id },
     ];
     return {
         components: [base, noble], at: touch.at,
-        message: `${nameOf(base)}, ${baseMetal.title.toLowerCase()}, and ${nameOf(noble)}, ${nobleMetal.title.toLowerCase()}, touch in water: ${millivolts(differenceV)} mV apart (${mids})${area}; ${anode}${waterText}. The ${baseMetal.title.toLowerCase()} is eaten: insulate them, change one, or protect them.`,
+        message: `${nameOf(base)}, of ${plain(baseMetal)}, and ${nameOf(noble)}, of ${plain(nobleMetal)}, touch in water: ${millivolts(differenceV)} mV apart (${mids})${area}; ${anode}${waterText}. The ${short(baseMetal)} is eaten: insulate them, change one, or protect them.`,
         figures: {
             difference: { value: millivolts(differenceV), unit: 'mV' }, noble: { value: millivolts(nobleMid), unit: 'mV' }, base: { value: millivolts(baseMid), unit: 'mV' },
             ...(areaRatio === undefined ? {} : { areaRatio: { value: Math.round(areaRatio * 100) / 100, unit: '' } }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: { value: Math.round(touch.anodeLeft * 100), unit: '%' } }),
         },
-        related: [{ message: `${noble.id}, ${nobleMetal.title.toLowerCase()}`, span: noble.idSpan }, { message: `${base.id}, ${baseMetal.title.toLowerCase()}`, span: base.idSpan }],
+        related: [{ message: `${noble.id}, ${plain(nobleMetal)}`, span: noble.idSpan }, { message: `${base.id}, ${plain(baseMetal)}`, span: base.idSpan }],
         corrections,
         draft: {
             title: `${base.title ?? base.id} is at risk from ${noble.title ?? noble.id}`,
-            urgency: differenceV <= faultDifferenceV ? 'in-upkeep' : isWasted(base) && lies(record) !== 'afloat' ? 'before-launch' : 'next-haul-out',
+            urgency: step === 1 ? 'in-upkeep' : isWasted(base) && lies(record) !== 'afloat' ? 'before-launch' : 'next-haul-out',
             seen: `${base.title ?? 'The part'} (${base.id}), of {${base.id}.${base.facts.has('metal') ? 'metal' : 'material'}}, and ${noble.title ?? 'the part'} (${noble.id}), of {${noble.id}.${noble.facts.has('metal') ? 'metal' : 'material'}}, touch in water; ${anode}.`,
             because: `The two lie about ${millivolts(differenceV)} mV apart in flowing sea water; the baser is eaten, the quicker the smaller it is.`,
             recommend: 'Separate the two with insulating bushes or a length of hose, change one of them, or protect them with an anode bonded to both.',

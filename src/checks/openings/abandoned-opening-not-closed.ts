@@ -22,7 +22,7 @@ export const abandonedOpeningNotClosed = defineCheck({
         'A threaded cap or a blank counts as closed and stays in the register of openings, unless the firm counts a shut valve as never closing (yardstick shut-valve-on-unused); the check does not say how long a cap may serve.',
         'An opening not recorded as out of use is judged only where its run ends open or a plug is recorded.',
         'A cockpit or deck drain that ends open is taken to end outside the living space, unless it is out of use.',
-        'A run is read from the hull inward: one written the other way round, or branching at a tee, is not followed.',
+        'A run is read from the hull inward, whichever way it is written; one branching at a tee is not followed.',
     ],
     examples: [{
         name: 'hose left hanging open',
@@ -62,7 +62,7 @@ run R1: TH1 -> SC1
         { name: 'in use', text: 'through-hull TH1 { size: 1 in  below-waterline: 12 in }\nseacock SC1 { pattern: flanged-seacock }\nsink S1\nrun R1: TH1 -> SC1 -> S1\n' },
     ],
     run(record, raise) {
-        for (const opening of plumbedOpenings(record)) {
+        for (const opening of plumbedOpenings(record, 'with-transducers')) {
             for (const path of pathsFrom(record, opening)) {
                 const raised = judge(record, path);
                 if (raised) {
@@ -107,8 +107,11 @@ function missing(path: Path): Raised | undefined {
 /** A cap on an open valve is all that keeps the sea out: advice. */
 function capAlone(record: SurveyRecord, path: Path, evenIfShut: boolean): Raised | undefined {
     const { opening, valve } = path;
-    const isOpen = valve !== undefined && wordOf(valve, 'position') === 'open';
-    if (!valve || !isOpen && !evenIfShut) {
+    if (!valve) {
+        return path.run ? capWithoutValve(record, path) : undefined;
+    }
+    const isOpen = wordOf(valve, 'position') === 'open';
+    if (!isOpen && !evenIfShut) {
         return undefined;
     }
     const inflow = inflowOf(record, path);
@@ -128,20 +131,38 @@ function capAlone(record: SurveyRecord, path: Path, evenIfShut: boolean): Raised
     };
 }
 
-function problem(record: SurveyRecord, path: Path, state: OpenState): Raised {
-    const { opening, run, valve } = path;
+/** A cap with no valve in the recorded run: advice, for the cap is all there is. */
+function capWithoutValve(record: SurveyRecord, path: Path): Raised {
+    const { opening } = path;
     const inflow = inflowOf(record, path);
-    const parts = run ? run.components : [opening];
+    return {
+        components: [opening], severity: 'warning', at: opening.idSpan,
+        message: `${nameOf(opening)}, ${depthText(opening)}, is closed by a cap alone, with no valve in its run.${admits(record, path, 'Without it, the opening')} Remove the fitting and make good the hull, or fit a seacock under the cap.`,
+        figures: inflow?.figures ?? {},
+        draft: {
+            title: `A cap alone closes ${opening.title ?? opening.id}`, urgency: 'next-haul-out',
+            seen: `${opening.title ?? 'The opening'} (${opening.id}), {${opening.id}.below-waterline} below the waterline, is closed by a cap, with no valve.`,
+            because: `The cap is all that keeps the sea out, and nobody watches what nobody uses.${inflow ? ` Without it the opening would admit ${inflowInProse(record, path, inflow)}.` : ''}`,
+            recommend: 'Remove the fitting and make good the hull to its full thickness, or fit a flanged seacock under the cap.',
+            cites: [['Good practice']],
+        },
+    };
+}
+
+function problem(record: SurveyRecord, path: Path, state: OpenState): Raised {
+    const { opening, run, valve, parts } = path;
+    const inflow = inflowOf(record, path);
+    const openRun = path.endsOpen ? run : undefined;
     // On a valve that stands open a cap would be advised against, so only the blank clears it.
     const ends = valve && wordOf(valve, 'position') === 'open' ? ['blanked'] as const : ['capped', 'blanked'] as const;
-    const corrections = ends.map((end): Correction => run?.end === 'open'
-        ? { kind: 'end-run', title: `Record ${run.id} as ${end}`, run, end }
+    const corrections = ends.map((end): Correction => openRun
+        ? { kind: 'end-run', title: `Record ${openRun.id} as ${end}`, run: openRun, end }
         : { kind: 'set-fact', title: `Record ${opening.id} as ${end}`, component: opening, property: 'closure', value: end });
     // The valve keeps the sea out only as far as it is not known to stand open or not to shut.
-    const isHeldByValve = valve !== undefined && wordOf(valve, 'position') !== 'open' && wordOf(valve, 'works') !== 'seized';
+    const isHeldByValve = valve !== undefined && wordOf(valve, 'position') !== 'open' && (wordOf(valve, 'works') !== 'seized' || wordOf(valve, 'position') === 'shut');
     return {
         components: [opening, ...parts.filter(c => c !== opening)],
-        at: run && run.end === 'open' ? run.idSpan : opening.facts.get('closure')?.span ?? opening.idSpan,
+        at: openRun ? openRun.idSpan : opening.facts.get('closure')?.span ?? opening.idSpan,
         message: `${nameOf(opening)}, ${depthText(opening)}, ${stateText[state]}.${admits(record, path, 'Open, it')} Remove the fitting and make good the hull; cap it meanwhile.`,
         figures: inflow?.figures ?? {},
         related: [{ message: `${opening.id} is recorded here`, span: opening.idSpan }],

@@ -1,5 +1,5 @@
 /** The largest hose below the waterline admits more than the pumps move, and nothing tells of it. */
-import { isKind, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord, type Yardstick } from '../../record/model.js';
+import { flagOf, isKind, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { timeToFillS } from '../../trade/orifice-inflow.js';
 import { shareText } from '../bilge/pump-flow.js';
 import { computedBoth, listed } from '../fit/wording.js';
@@ -90,7 +90,7 @@ export function worstPath(record: SurveyRecord): Worst | undefined {
     let worst: Worst | undefined;
     for (const opening of plumbedOpenings(record)) {
         for (const path of depthM(opening) === undefined ? [] : pathsFrom(record, opening)) {
-            const canFail = path.run !== undefined && (path.run.end === 'open' || path.run.components.some(c => isKind(record, c, 'hose')));
+            const canFail = path.run === undefined ? flagOf(opening, 'in-use') === true : path.endsOpen || path.parts.some(c => isKind(record, c, 'hose'));
             const inflow = path.isClosed || !canFail ? undefined : inflowOf(record, path);
             if (inflow && inflow.flowM3s > (worst?.inflow.flowM3s ?? 0)) {
                 worst = { path, inflow };
@@ -108,7 +108,7 @@ function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, al
     const moved = pumpsText(pumps, yardstick(record, 'pump-share'));
     const alarmText = alarm ? `the high-water alarm ${alarm.id} does not work` : 'no high-water alarm is recorded';
     const weakness = weaknessOf(path);
-    const hose = path.run?.components.find(c => isKind(record, c, 'hose'));
+    const hose = path.parts.find(c => isKind(record, c, 'hose'));
     const power = [...pumps.pumps, ...pumps.unstarted, ...pumps.idle];
     const first = power[0] ?? opening;
     const corrections: Correction[] = alarm
@@ -116,14 +116,14 @@ function problem(record: SurveyRecord, { path, inflow }: Worst, pumps: Pumps, al
         : [{ kind: 'declare', title: 'Record a high-water alarm that works', beside: first, componentKind: 'bilge-alarm', idStem: 'BA', facts: [['works', 'yes']] }];
     return {
         components: [opening, ...pumps.pumps], at: opening.idSpan,
-        message: `If ${hose ? `the hose of ${nameOf(opening)} fails, it` : `${nameOf(opening)} stands open, it`} admits ${inflow.text}${weakness ? `, and ${weakness}` : ''}; ${moved}, and ${alarmText}.${time} Fit an alarm and pumps that keep up, and tie a plug at each opening.`,
+        message: `If ${hose ? `the hose of ${nameOf(opening)} fails, it` : path.run ? `${nameOf(opening)} stands open, it` : `what is fitted to ${nameOf(opening)} fails, it`} admits ${inflow.text}${weakness ? `, and ${weakness}` : ''}; ${moved}, and ${alarmText}.${time} Fit an alarm and pumps that keep up, and tie a plug at each opening.`,
         figures: { ...inflow.figures, pumps: { value: Math.round(pumps.flowM3s * 60_000 * 10) / 10, unit: 'L/min' }, ...(seconds === undefined ? {} : { minutes: { value: Math.round(seconds / 6) / 10, unit: 'min' } }) },
         corrections,
         draft: {
             title: 'Pumps do not keep up with the largest hose, and no alarm tells of it',
             urgency: 'within-days', days: 30,
             seen: `The opening that would admit most is ${opening.title ? `${opening.title} (${opening.id})` : opening.id}, {${opening.id}.below-waterline} below the waterline; ${weakness ? `${weakness}; ` : ''}${moved}, and ${alarmText}.`,
-            because: `If ${hose ? 'its hose fails' : 'it stands open'} it admits ${inflowInProse(record, path, inflow)}, more than the pumps move.${time}`,
+            because: `If ${hose ? 'its hose fails' : path.run ? 'it stands open' : 'what is fitted to it fails'} it admits ${inflowInProse(record, path, inflow)}, more than the pumps move.${time}`,
             recommend: 'Fit a high-water alarm that can be heard ashore, pumps that keep up, and a tapered plug tied at each opening.',
             cites: [['Good practice']],
         },

@@ -49,12 +49,12 @@ run R1: TH1 -> SC1 -> H1 -> S1
     run(record, raise) {
         for (const opening of plumbedOpenings(record)) {
             const isBelow = depthM(opening) !== undefined;
-            const isBetween = !isBelow && flagOf(opening, 'below-heeled-waterline') === true;
+            const isBetween = !isBelow && (flagOf(opening, 'below-heeled-waterline') === true || siOf(opening, 'below-waterline') === 0);
             if (!isBelow && !isBetween) {
                 continue;
             }
             for (const path of pathsFrom(record, opening)) {
-                const raised = needsValve(path) ? judge(record, path, isBelow) : undefined;
+                const raised = needsValve(record, path) ? judge(record, path, isBelow) : undefined;
                 if (raised) {
                     raise(raised);
                 }
@@ -64,13 +64,18 @@ run R1: TH1 -> SC1 -> H1 -> S1
 });
 
 /** Whether the path lacks a valve, and nothing else takes its place or reports the same. */
-function needsValve(path: Path): boolean {
-    const { opening, run, valve } = path;
+function needsValve(record: SurveyRecord, path: Path): boolean {
+    const { opening, run } = path;
     const rise = siOf(opening, 'standpipe-above-waterline');
     const hasStandpipe = flagOf(opening, 'standpipe') === true && (rise === undefined || rise > 0);
     const isExhaust = (run && wordOf(run, 'service')) === 'exhaust' || wordOf(opening, 'service') === 'exhaust';
     const isReported = depthM(opening) !== undefined && openStateOf(path) !== undefined;
-    return run !== undefined && run.components.length > 1 && !valve && !path.isClosed && !hasStandpipe && !isExhaust && !isReported;
+    return run !== undefined && path.parts.length > 1 && (!path.valve || hoseBefore(record, path) !== undefined) && !path.isClosed && !hasStandpipe && !isExhaust && !isReported;
+}
+
+/** The hose that stands between the hull and the first valve: when it fails, the valve stops nothing. */
+function hoseBefore(record: SurveyRecord, { parts, valve }: Path): Component | undefined {
+    return valve && parts.slice(0, parts.indexOf(valve)).find(c => isKind(record, c, 'hose'));
 }
 
 function judge(record: SurveyRecord, path: Path, isBelow: boolean): Raised | undefined {
@@ -78,7 +83,7 @@ function judge(record: SurveyRecord, path: Path, isBelow: boolean): Raised | und
     if (isBelow) {
         return problem(record, path, opening, true);
     }
-    const hoses = path.run?.components.filter(c => isKind(record, c, 'hose')) ?? [];
+    const hoses = path.parts.filter(c => isKind(record, c, 'hose'));
     if (hoses.some(hose => wordOf(hose, 'reinforcement') === 'none')) {
         return problem(record, path, opening, false);
     }
@@ -92,10 +97,13 @@ function judge(record: SurveyRecord, path: Path, isBelow: boolean): Raised | und
 function problem(record: SurveyRecord, path: Path, opening: Component, isBelow: boolean): Raised {
     const where = isBelow ? depthText(opening) : 'below the waterline when she heels';
     const inflow = inflowOf(record, path);
-    const first = path.run?.joints.find(joint => joint.from === opening);
+    const first = path.run?.joints.find(joint => joint.from === opening || joint.to === opening);
+    const hose = hoseBefore(record, path);
+    const valve = hose && path.valve;
+    const lacks = hose && valve ? `has its first valve (${valve.id}) only behind hose ${hose.id}` : `has no valve in ${path.run?.title ?? `its run ${path.run?.id ?? ''}`}`;
     return {
         components: [opening], at: opening.idSpan,
-        message: `${nameOf(opening)}, ${where}, has no valve in ${path.run?.title ?? `its run ${path.run?.id ?? ''}`}: nothing stops the water when its hose fails.${admits(record, path, 'It then')} Fit a seacock.`,
+        message: `${nameOf(opening)}, ${where}, ${lacks}: nothing stops the water when ${hose ? 'that hose' : 'its hose'} fails.${admits(record, path, 'It then')} ${hose ? 'Fit a seacock at the hull' : 'Fit a seacock'}.`,
         figures: inflow?.figures ?? {},
         corrections: [
             ...(first ? [{ kind: 'insert-in-run', title: `Insert a seacock after ${opening.id}`, joint: first, componentKind: 'seacock', idStem: 'SV', facts: [['pattern', 'flanged-seacock']] } as const] : []),
@@ -103,10 +111,10 @@ function problem(record: SurveyRecord, path: Path, opening: Component, isBelow: 
             ...(opening.facts.has('standpipe-above-waterline') ? [] : [{ kind: 'set-fact', title: `Record a welded standpipe at ${opening.id}`, component: opening, property: 'standpipe', value: 'yes' } as const]),
         ],
         draft: {
-            title: `No valve at ${opening.title ?? opening.id}`,
+            title: hose ? `No valve at the hull at ${opening.title ?? opening.id}` : `No valve at ${opening.title ?? opening.id}`,
             urgency: isBelow ? floodCritical(record) : 'next-haul-out',
-            seen: `${opening.title ?? 'The opening'} (${opening.id}), ${isBelow ? `{${opening.id}.below-waterline} below the waterline` : 'which goes under when she heels'}, has no valve.`,
-            because: `Nothing stops the water when the hose fails.${inflow ? ` It would then admit ${inflowInProse(record, path, inflow)}.` : ''}`,
+            seen: `${opening.title ?? 'The opening'} (${opening.id}), ${isBelow ? `{${opening.id}.below-waterline} below the waterline` : 'which goes under when she heels'}, ${hose ? lacks : 'has no valve'}.`,
+            because: `Nothing stops the water when ${hose ? `hose ${hose.id}` : 'the hose'} fails.${inflow ? ` It would then admit ${inflowInProse(record, path, inflow)}.` : ''}`,
             recommend: 'Fit a flanged seacock on a bonded block, with a lever that shows whether it is open.',
             cites: [['ABYC H-27', '27.5.1']],
         },

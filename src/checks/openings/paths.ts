@@ -2,6 +2,7 @@
 import { computedBoth, both } from '../fit/wording.js';
 import { flagOf, isKind, ofKind, siOf, wordOf, yardstick, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { narrowestBoreM } from '../../record/computed.js';
+import { inwardFrom } from '../hoses/waterline.js';
 import { defaultDischargeCoefficient, inflowM3s } from '../../trade/orifice-inflow.js';
 import { pumpFlow } from '../bilge/pump-flow.js';
 import type { ProblemFigure } from '../contract.js';
@@ -9,6 +10,10 @@ import type { ProblemFigure } from '../contract.js';
 export interface Path {
     readonly opening: Component;
     readonly run?: Run;
+    /** The parts of the run from the opening inward, whichever way it is written; the opening alone without a run. */
+    readonly parts: readonly Component[];
+    /** Whether the run ends open on the inside; one that ends at the opening is open to the sea. */
+    readonly endsOpen: boolean;
     /** The first part that can shut the water off. */
     readonly valve?: Component;
     /** Closed for good or by a cap: nothing flows. */
@@ -29,15 +34,26 @@ const closedForGood = new Set(['blanked', 'glassed-over', 'welded']);
 
 export function pathsFrom(record: SurveyRecord, opening: Component): Path[] {
     const closure = wordOf(opening, 'closure');
-    const runs = runsThrough(record, opening).filter(run => run.components[0] === opening);
+    const runs = runsAt(record, opening);
     const path = (run?: Run): Path => {
-        const blank = run?.components.find(c => isKind(record, c, 'blank'));
+        const parts = run ? inwardFrom(opening, run) : [opening];
+        const blank = parts.find(c => isKind(record, c, 'blank'));
         const isCapped = closure === 'capped' || run?.end === 'capped' || (blank !== undefined && isKind(record, blank, 'cap'));
         const isClosed = isCapped || (closure !== undefined && closedForGood.has(closure)) || run?.end === 'blanked' || blank !== undefined;
-        const valve = run?.components.find(c => canShut(record, c));
-        return { opening, isClosed, isCapped, ...(run ? { run } : {}), ...(valve ? { valve } : {}) };
+        const valve = parts.find(c => canShut(record, c)) ?? (run ? undefined : valveServing(record, opening));
+        return { opening, parts, isClosed, isCapped, endsOpen: run?.end === 'open' && run.components[0] === opening, ...(run ? { run } : {}), ...(valve ? { valve } : {}) };
     };
     return runs.length > 0 ? runs.map(path) : [path()];
+}
+
+/** The runs that begin or end at an opening. */
+function runsAt(record: SurveyRecord, opening: Component): Run[] {
+    return runsThrough(record, opening).filter(run => run.components[0] === opening || run.components.at(-1) === opening);
+}
+
+/** The valve recorded as serving an opening, where no run tells of it. */
+function valveServing(record: SurveyRecord, opening: Component): Component | undefined {
+    return ofKind(record, 'valve').find(valve => canShut(record, valve) && (valve.facts.get('serves')?.values.some(v => v.type === 'component' && v.id === opening.id) ?? false));
 }
 
 /** Whether a part can shut water off: a check valve lets it back past grit, a diverter only sends it another way. */
@@ -46,9 +62,9 @@ function canShut(record: SurveyRecord, part: Component): boolean {
     return isKind(record, part, 'valve') && !isKind(record, part, 'check-valve') && !isKind(record, part, 'y-valve') && pattern !== 'check-valve' && pattern !== 'diverter';
 }
 
-/** Openings through which the sea could reach the inside: transducers and drain plugs carry no plumbing. */
-export function plumbedOpenings(record: SurveyRecord): Component[] {
-    return ofKind(record, 'hull-opening').filter(c => !isKind(record, c, 'transducer') && !isKind(record, c, 'drain-plug'));
+/** Openings through which the sea could reach the inside: transducers and drain plugs carry no plumbing, but a transducer can be drawn. */
+export function plumbedOpenings(record: SurveyRecord, which?: 'with-transducers'): Component[] {
+    return ofKind(record, 'hull-opening').filter(c => !isKind(record, c, 'drain-plug') && (which === 'with-transducers' || !isKind(record, c, 'transducer')));
 }
 
 export interface Inflow {
@@ -79,11 +95,13 @@ export function inflowOf(record: SurveyRecord, path: Path): Inflow | undefined {
 }
 
 /**
- * The inflow in drafted prose: a reference, so that it follows the facts; a figure where the opening feeds several runs,
- * or where the firm takes another coefficient than the computed fact does.
+ * The inflow in drafted prose: a reference, so that it follows the facts; a figure where the opening feeds several runs
+ * or stands at the end of one, or where the firm takes another coefficient than the computed fact does.
  */
 export function inflowInProse(record: SurveyRecord, { opening }: Path, inflow: Inflow): string {
-    return yardstick(record, 'flow-coefficient').si !== defaultDischargeCoefficient || runsThrough(record, opening).filter(run => run.components[0] === opening).length > 1 ? inflow.text : `about {${opening.id}.flooding-rate}`;
+    const runs = runsAt(record, opening);
+    const isComputed = yardstick(record, 'flow-coefficient').si === defaultDischargeCoefficient && runs.length < 2 && runs.every(run => run.components[0] === opening);
+    return isComputed ? `about {${opening.id}.flooding-rate}` : inflow.text;
 }
 
 /** " If its hose fails, the opening admits about 28.6 gpm …" or nothing. */
@@ -149,7 +167,7 @@ export function isOutOfUse({ opening, run }: Path): boolean {
  * open by its nature, outside the living space.
  */
 export function openStateOf(path: Path): OpenState | undefined {
-    const { opening, run } = path;
+    const { opening, run, valve, parts } = path;
     const closure = wordOf(opening, 'closure');
     const isUnused = isOutOfUse(path);
     if (path.isClosed) {
@@ -158,14 +176,17 @@ export function openStateOf(path: Path): OpenState | undefined {
     if (closure === 'plug-in-hose' || (closure === 'valve-shut' && isUnused)) {
         return closure;
     }
+    if (isUnused && closure === undefined && run && valve && parts.at(-1) === valve && wordOf(valve, 'position') === 'shut') {
+        return 'valve-shut'; // Nothing is recorded behind the shut valve.
+    }
     const service = (run && wordOf(run, 'service')) ?? wordOf(opening, 'service');
     const drainsOutside = service === 'cockpit-drain' || service === 'deck-drain';
-    return (run?.end === 'open' && (isUnused || !drainsOutside)) || (closure === 'open' && isUnused) ? 'open' : undefined;
+    return (path.endsOpen && (isUnused || !drainsOutside)) || (closure === 'open' && isUnused) ? 'open' : undefined;
 }
 
 /** What is known to be wrong with the one thing that could stop the water: nothing there, or a valve that fails it. */
-export function weaknessOf({ run, valve }: Path): string | undefined {
-    if (!run || run.components.length < 2) {
+export function weaknessOf({ parts, valve }: Path): string | undefined {
+    if (parts.length < 2) {
         return undefined;
     }
     if (!valve) {

@@ -22,7 +22,7 @@ export const siphonLoopMissingOrLow = defineCheck({
     limits: [
         'The heeled waterline is not computed: where only the height at rest is recorded, that height is judged, and a rim above the waterline at rest is taken as above.',
         'An appliance whose rim is not recorded is not judged; for a toilet or muffler the rim is asked for.',
-        'A run is read from the hull inward: an exhaust recorded from the engine outward is not followed.',
+        'A run is read from the hull inward, whichever way it is written.',
     ],
     examples: [{
         name: 'toilet below the waterline without a loop',
@@ -83,23 +83,23 @@ run R1 "Intake" { service: toilet-intake }: TH1 -> SC1 -> VL1 -> T1
 });
 
 /** The first appliance or muffler of a run that lies below the waterline, judged by the loop before it. */
-function atRun(record: SurveyRecord, { opening, run }: Path): Raised | undefined {
-    const components = run?.components ?? [];
+function atRun(record: SurveyRecord, { opening, run, parts: components }: Path): Raised | undefined {
     const index = components.findIndex(c => c !== opening && !isKind(record, c, 'bilge-pump') && liesBelow(record, c));
     const part = components[index];
     if (!run || !part) {
         return run && depthM(opening) !== undefined ? rimAsked(record, run) : undefined;
     }
+    const isOutward = run.components[0] !== opening;
     const loop = components.slice(0, index).find(c => isKind(record, c, 'vented-loop'));
     if (!loop) {
-        return atAppliance(run, part, undefined, 'its run has no vented loop before it');
+        return atAppliance(run, isOutward, part, undefined, 'its run has no vented loop before it');
     }
     const height = loopHeightM(loop);
     if (height !== undefined && height < leastLoopM - 1e-6) {
-        return atAppliance(run, part, loop, `the top of its vented loop (${loop.id}) is only ${heightText(height)}`);
+        return atAppliance(run, isOutward, part, loop, `the top of its vented loop (${loop.id}) is only ${heightText(height)}`);
     }
     if (flagOf(loop, 'vent-works') === false) {
-        return atAppliance(run, part, loop, `the air valve of its vented loop (${loop.id}) does not work`);
+        return atAppliance(run, isOutward, part, loop, `the air valve of its vented loop (${loop.id}) does not work`);
     }
     return height !== undefined ? undefined : {
         components: [loop, part], at: loop.idSpan, severity: 'hint',
@@ -134,10 +134,11 @@ function heightText(heightM: number): string {
     return heightM === 0 ? 'at the waterline' : `${computedBoth(Math.abs(heightM), 'length')} ${heightM > 0 ? 'above' : 'below'} the waterline`;
 }
 
-function atAppliance(run: Run, part: Component, loop: Component | undefined, what: string): Raised {
+function atAppliance(run: Run, isOutward: boolean, part: Component, loop: Component | undefined, what: string): Raised {
     const height = loop && loopHeightM(loop);
     const isLow = height !== undefined && height < leastLoopM - 1e-6;
-    const joint = run.joints.find(j => j.to === part);
+    // The side of the part that looks to the sea: in a run written outward it is the one behind it.
+    const joint = isOutward ? run.joints.find(j => j.from === part) : run.joints.find(j => j.to === part);
     const property = loop?.facts.has('top-above-heeled-waterline') ? 'top-above-heeled-waterline' : 'top-above-waterline';
     const corrections: Correction[] = [
         ...(loop && isLow ? [{ kind: 'set-fact', title: `Record the top of ${loop.id} as 300 mm above the waterline`, component: loop, property, value: '300 mm' } as const]

@@ -121,20 +121,28 @@ function problem(record: SurveyRecord, valve: Component, fault: Fault): Raised {
     return {
         components: [valve], severity: isAdvice ? 'warning' : 'error',
         at: valve.facts.get(property)?.span ?? valve.idSpan,
-        message: `${nameOf(valve)}${opening ? ` on ${opening.id}` : ''} ${texts[fault]}${stuck}: ${isAdvice ? 'it may not be shut in time' : fault === 'needs-tools' ? 'it cannot be shut in time' : 'it cannot be shut in need'}. ${remedies[fault]}, and work it at regular intervals.`,
+        message: `${nameOf(valve)}${opening ? ` on ${opening.id}` : ''} ${texts[fault]}${stuck}: ${harmOf(fault, position)}. ${remedies[fault]}, and work it at regular intervals.`,
         corrections,
         draft: {
             title: `${valve.title ?? valve.id} ${texts[fault]}`,
             urgency,
             seen: `${valve.title ?? 'The valve'} (${valve.id})${opening ? ` on ${opening.id}` : ''} ${texts[fault]}${stuck}.`,
-            because: isAdvice ? 'A stiff valve is left alone until it seizes.' : fault === 'needs-tools' ? 'It must be shut at once when its hose fails.' : fault === 'does-not-shut' ? 'It does not stop the water when its hose fails.' : 'It cannot be shut when its hose fails, or opened when it is needed.',
+            because: isAdvice ? 'A stiff valve is left alone until it seizes.' : fault === 'needs-tools' ? 'It must be shut at once when its hose fails.' : fault === 'does-not-shut' ? 'It does not stop the water when its hose fails.' : position === 'shut' ? 'What it feeds or drains is out of use, and forced open it may not shut again.' : 'It cannot be shut when its hose fails, or opened when it is needed.',
             recommend: `${remedies[fault]}, keep its access clear, and work it at regular intervals.`,
             cites: [['Good practice']],
         },
     };
 }
 
+/** What follows, for the sentence of the message. */
+function harmOf(fault: Fault, position: string | undefined): string {
+    return fault === 'stiff' ? 'it may not be shut in time' : fault === 'needs-tools' ? 'it cannot be shut in time'
+        : position === 'shut' && (fault === 'seized' || fault === 'no-handle' || fault === 'spins') ? 'it cannot be opened, nor be relied on to shut again' : 'it cannot be shut in need';
+}
+
 function hasFaultyHose(record: SurveyRecord, valve: Component): boolean {
+    const poorClamps = new Set(['broken', 'cracked', 'loose']);
     const faulty = new Set(['defective', 'failed', 'perished', 'cracked', 'soft', 'swollen', 'chafed']);
-    return runsThrough(record, valve).some(run => run.components.some(c => isKind(record, c, 'hose') && (faulty.has(wordOf(c, 'condition') ?? '') || flagOf(c, 'cracked-to-cord') === true)));
+    return runsThrough(record, valve).some(run => run.components.some(c => isKind(record, c, 'hose') && (faulty.has(wordOf(c, 'condition') ?? '') || flagOf(c, 'cracked-to-cord') === true || poorClamps.has(wordOf(c, 'clamp-condition') ?? '')))
+        || run.joints.some(joint => poorClamps.has(wordOf(joint, 'clamp-condition') ?? '')));
 }

@@ -52,7 +52,7 @@ run R1: TH1 -> SV1 -> S1
                     continue;
                 }
                 seen.add(valve);
-                if (flagOf(valve, 'flanged') === false && wordOf(valve, 'pattern') !== 'flanged-seacock' && flagOf(opening, 'flange') !== true) {
+                if (hasNoFlange(valve, opening)) {
                     raise(problem(opening, valve, 'flange'));
                 } else if (wordOf(opening, 'backing') === 'none') {
                     const bore = openingBoreM(opening);
@@ -68,11 +68,20 @@ run R1: TH1 -> SV1 -> S1
     },
 });
 
+const unflangedPatterns = new Set(['ball-valve', 'gate-valve', 'globe-valve']);
+
+/** Recorded as without a flange: at the valve, or at the opening under a valve of a pattern that has none of its own. */
+function hasNoFlange(valve: Component, opening: Component): boolean {
+    const pattern = wordOf(valve, 'pattern') ?? '';
+    const own = flagOf(valve, 'flanged');
+    return pattern !== 'flanged-seacock' && (own === false ? flagOf(opening, 'flange') !== true : own === undefined && flagOf(opening, 'flange') === false && unflangedPatterns.has(pattern));
+}
+
 function problem(opening: Component, valve: Component, lacks: 'flange' | 'block'): Raised {
     const what = lacks === 'flange' ? `hangs on ${opening.id} by its thread, with no flange` : `stands at ${opening.id} on no backing block`;
     return {
         components: [valve, opening],
-        at: (lacks === 'flange' ? valve.facts.get('flanged') : opening.facts.get('backing'))?.span ?? valve.idSpan,
+        at: (lacks === 'flange' ? valve.facts.get('flanged') ?? opening.facts.get('flange') : opening.facts.get('backing'))?.span ?? valve.idSpan,
         message: `${nameOf(valve)}, ${depthText(opening)}, ${what}. Such a valve should stand ${computedBoth(pushN, 'force')} sideways for 30 s and still stop water; ${lacks === 'flange' ? 'fit a flanged seacock on a bonded block' : 'bed it on a bonded block'}, or record its push test.`,
         figures: { required: { value: pushN, unit: 'N' } },
         corrections: [

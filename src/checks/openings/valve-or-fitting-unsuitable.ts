@@ -18,7 +18,7 @@ export const valveOrFittingUnsuitable = defineCheck({
     title: 'Valve or fitting is unsuitable below the waterline',
     why: 'A gate valve does not show whether it is shut and jams on grit; cast iron cracks; unreinforced plastic goes brittle.',
     needs: ['valve: pattern, material or metal, listed', 'hull opening: below-waterline or above-waterline, material', 'its run', 'cracked, spins, leaks or weeps, for the urgency'],
-    computes: 'A fault for a gate or globe valve in a run from an opening below the waterline, for cast iron there, and for unreinforced plastic there or up to 300 mm above, unless it is listed reinforced nylon. Materials are judged of the opening, the valves, and the fittings between the opening and its first valve.',
+    computes: 'A fault for a gate or globe valve in a run from an opening below the waterline at rest or heeled, for cast iron below the waterline at rest, and for unreinforced plastic there or up to 300 mm above, unless it is listed reinforced nylon. Materials are judged of the opening, the valves, and the fittings between the opening and its first valve.',
     sources: [
         { text: 'valve whose handle shows open and shut; gate valves do not qualify', standard: 'ABYC H-27', provenance: 'secondary' },
         { text: 'seacocks and hull fittings', standard: 'ISO 9093', provenance: 'memory' },
@@ -72,8 +72,8 @@ run R1: TH1 -> SV1 -> P1
 });
 
 /** The opening, its valves, and the fittings that no valve can shut off from the sea. */
-function partsOf(record: SurveyRecord, { opening, run, valve }: Path): Component[] {
-    const components = run?.components ?? [];
+function partsOf(record: SurveyRecord, { opening, parts, valve }: Path): Component[] {
+    const components = valve && !parts.includes(valve) ? [...parts, valve] : parts;
     const first = valve ? components.indexOf(valve) : -1;
     return [opening, ...components.filter((c, index) => c !== opening && (isKind(record, c, 'valve') || (index < first && isKind(record, c, 'fitting'))))];
 }
@@ -82,7 +82,7 @@ function faultOf(record: SurveyRecord, part: Component, opening: Component): Fau
     const isBelow = depthM(opening) !== undefined;
     const above = siOf(opening, 'above-waterline');
     const material = materialOf(part);
-    if (isBelow && isKind(record, part, 'valve')) {
+    if ((isBelow || flagOf(opening, 'below-heeled-waterline') === true) && isKind(record, part, 'valve')) {
         const pattern = wordOf(part, 'pattern');
         if (pattern === 'gate-valve' || pattern === 'globe-valve') {
             return pattern === 'gate-valve' ? 'gate' : 'globe';
@@ -101,7 +101,8 @@ function problem(record: SurveyRecord, path: Path, part: Component, fault: Fault
     const isOpening = part === opening;
     const depth = siOf(opening, 'below-waterline');
     const above = opening.facts.get('above-waterline')?.values[0];
-    const height = depth !== undefined && depth > 0 ? depthText(opening) : above?.type === 'quantity' ? `${both(above)} above the waterline` : 'near the waterline';
+    const heels = flagOf(opening, 'below-heeled-waterline') === true ? ' and under it when she heels' : '';
+    const height = depth !== undefined && depth > 0 ? depthText(opening) : above?.type === 'quantity' ? `${both(above)} above the waterline${heels}` : heels ? 'under the waterline when she heels' : 'near the waterline';
     const place = isOpening ? height : `on ${nameOf(opening)}, ${height}`;
     const texts: Readonly<Record<Fault, { readonly what: string; readonly why: string }>> = {
         gate: { what: 'is a gate valve', why: 'it does not show whether it is shut, and grit keeps it from closing' },
@@ -130,7 +131,7 @@ function problem(record: SurveyRecord, path: Path, part: Component, fault: Fault
         draft: {
             title: `${part.title ?? part.id} ${what}`,
             urgency: worse ? floodCritical(record) : 'next-haul-out',
-            seen: `${part.title ?? 'The part'} (${part.id}) ${what}${isOpening ? '' : `, on ${opening.id}`}${depth !== undefined && depth > 0 ? `, {${opening.id}.below-waterline} below the waterline` : above ? `, {${opening.id}.above-waterline} above the waterline` : ''}${worse ? `; ${worse.text}` : ''}.`,
+            seen: `${part.title ?? 'The part'} (${part.id}) ${what}${isOpening ? '' : `, on ${opening.id}`}${depth !== undefined && depth > 0 ? `, {${opening.id}.below-waterline} below the waterline` : above ? `, {${opening.id}.above-waterline} above the waterline${heels}` : heels ? `, ${height}` : ''}${worse ? `; ${worse.text}` : ''}.`,
             because: `${why.charAt(0).toUpperCase()}${why.slice(1)}.${inflow ? ` If its hose fails, the opening admits ${inflowInProse(record, path, inflow)}.` : ''}`,
             recommend: `${remedy}${remedy.includes('seacock') ? ', on a bonded block' : ''}.`,
             cites: [['ABYC H-27']],

@@ -2,10 +2,14 @@
 import { wordOf, type Finding, type Span, type Standard, type SurveyRecord } from '../../record/model.js';
 import { proseOf, spanIn, type ProseEntry } from '../../record/prose-entries.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { isDenied } from '../wording/sentences.js';
+import { isDenied, spaced } from '../wording/sentences.js';
 
 /** Words that say a thing is law. */
-const law = /\b(?:required by law|(?:is|are) (?:legally|by law) required|by law|the law (?:requires|demands|asks|says)|(?:a )?(?:legal|statutory|federal) requirement|violat(?:es|ion of|ing)|in breach of|unlawful)\b/giu;
+const law = spaced(/\b(?:(?:required|demanded|prescribed) by (?:federal |state |US |Coast Guard )?(?:law|regulations?|statute)|(?:is|are) (?:legally|by law) required|by law|(?:federal|state|the) (?:law|regulations?) (?:requires?|demands?|asks?|says?)|(?:a )?(?:legal|statutory|federal) requirement|violat(?:es|ion of|ing)|in breach of|contrary to (?:the |federal |state )?(?:law|regulations?)|(?:not|nor) (?:comply|complying|compliant|in compliance|in accordance) with (?:the |current )?(?:federal |state |US |Coast Guard )?(?:law|regulations?))\b/giu);
+/** With a voluntary standard cited, these claim more for it than it has. */
+const binding = spaced(/\b(?:mandatory|compulsory|obligatory|(?:is|are) required(?=\s*(?:[.,;)"”]|$)| (?:here|below|by the standard|under the standard|on (?:every|each|all)|by (?:ABYC|ISO|NFPA))\b)|required by (?:the )?(?:ABYC|ISO|NFPA))\b/giu);
+/** A standard that is called upon in words alone. */
+const called = spaced(/\b(?:ABYC|ISO|NFPA|(?:U\.?S\.? )?Coast Guard|USCG|CFR|SOLAS|COLREGS?)\b[^.;]{0,30}?\b(?:requires?|demands?|mandates?|stipulates?|says|calls? for|prohibits?|forbids?)\b|\b(?:not|nor) (?:to|up to|meet|meeting|comply with|complying with|compliant with|in compliance with|in accordance with) (?:the |current |applicable )*(?:ABYC|ISO|NFPA|USCG|CFR)\b/giu);
 /** "Good practice per" leaves a rule's reach open. */
 const asPractice = /\b(?:good practice|yardstick|practice per|as guidance|by analogy)\b/iu;
 
@@ -23,7 +27,7 @@ export const citedWithoutClause = defineCheck({
     title: 'Authority that is not shown',
     why: '"The law says" without the section, or of a voluntary standard, is the first thing the other side takes apart.',
     needs: ['finding: cites, and its words', 'standard: standing, provenance', 'vessel: fuel, model-year or built'],
-    computes: 'A law cited without its section, and, as advice, a voluntary standard without its clause; words of law (required by law, violates) in a finding that cites no law; a rule for builders of gasoline boats (33 CFR 183) cited on a boat it does not reach without the words good practice; and, as a remark, a wording that is recalled and was not compared with the text.',
+    computes: 'A law cited without its section, and, as advice, a voluntary standard without its clause; words of law (required by law, violates) in a finding that cites no law, or mandatory and required where what it cites is voluntary; a standard called upon in words alone (ABYC requires), as advice; a rule for builders of gasoline boats (33 CFR 183) cited on a boat it does not reach without the words good practice; and, as a remark, a wording that is recalled and was not compared with the text.',
     sources: [
         { text: 'standards are voluntary unless a rule adopts them', provenance: 'practice' },
         { text: 'subparts I, J and K bind builders of boats with gasoline engines', standard: '33 CFR 183', clause: '183.401, 183.501, 183.601', provenance: 'published' },
@@ -108,17 +112,33 @@ function calledLaw(record: SurveyRecord, finding: Finding, cites: readonly Cited
     if (cites.some(({ standard }) => wordIn(standard, 'standing') === 'law')) {
         return;
     }
+    const isVoluntary = cites.some(({ standard }) => wordIn(standard, 'standing') === 'voluntary');
     for (const entry of textsOf(record, finding)) {
-        for (const match of entry.said.matchAll(law)) {
-            if (!isDenied(entry.said, match.index)) {
+        if (cites.length === 0 && !asPractice.test(entry.said)) {
+            namedInWords(entry, finding, raise);
+        }
+        const claims = [...entry.said.matchAll(law), ...isVoluntary && ['seen', 'because', 'title'].includes(entry.property) ? entry.said.matchAll(binding) : []];
+        for (const match of claims) {
+            if (/^(?:not|nor)\b/iu.test(match[0]) || !isDenied(entry.said, match.index)) {
                 const [text] = match;
                 raise({
                     components: [], finding, at: spanIn(entry, match.index, text.length),
-                    message: `“${text}” claims law, and ${finding.id} cites ${cites.length === 0 ? 'nothing' : 'only what is voluntary or practice'}. Cite the law with its section, or write good practice.`,
+                    message: `“${text.replace(/\s+/g, ' ')}” claims law, and ${finding.id} cites ${cites.length === 0 ? 'nothing' : 'only what is voluntary or practice'}. Cite the law with its section, or write good practice.`,
                     corrections: correction(entry, match.index, text),
                 });
             }
         }
+    }
+}
+
+function namedInWords(entry: ProseEntry, finding: Finding, raise: (problem: Raised) => void): void {
+    const match = [...entry.said.matchAll(called)].find(({ 0: text, index }) => /^(?:not|nor)\b/iu.test(text) || !isDenied(entry.said, index));
+    if (match) {
+        const [text] = match;
+        raise({
+            components: [], finding, at: spanIn(entry, match.index, text.length), severity: 'warning',
+            message: `“${text.replace(/\s+/g, ' ')}” calls upon a standard, and ${finding.id} cites none. Nobody can look it up; write cites: "…" "…" with its clause, or say good practice.`,
+        });
     }
 }
 

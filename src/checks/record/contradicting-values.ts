@@ -3,7 +3,7 @@ import { flagOf, isKind, nameOf, ofKind, siOf, valueOf, wordOf, type Component, 
 import { proseOf, spanIn } from '../../record/prose-entries.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, listed } from '../fit/wording.js';
-import { isDenied, sentencesOf } from '../wording/sentences.js';
+import { isDenied, sentencesOf, spaced } from '../wording/sentences.js';
 
 /** What two diameters of one tail may differ by before one of them is wrong. */
 const sameM = 0.0005;
@@ -16,17 +16,19 @@ interface Universal {
 }
 
 const failing: ReadonlySet<string> = new Set(['failed', 'defective']);
+/** A stiff valve works, but not freely. */
+const worksHardly: ReadonlySet<string> = new Set(['stiff', 'slow']);
 const doesNotWork = (component: Component) => ['no', 'stiff', 'seized', 'stuck', 'slow'].includes(wordOf(component, 'works') ?? '') || failing.has(wordOf(component, 'condition') ?? '')
     || flagOf(component, 'spins') === true;
 
 const universals: readonly Universal[] = [
-    { group: /(?:sea ?(?:cocks|valves)|valves|skin valves)/iu, belied: record => ofKind(record, 'valve').filter(doesNotWork) },
-    { group: /(?:navigation |running )?lights/iu, belied: record => ofKind(record, 'navigation-light').filter(doesNotWork) },
-    { group: /(?:bilge )?pumps/iu, belied: record => ofKind(record, 'bilge-pump').filter(doesNotWork) },
-    { group: /(?:smoke |gas |bilge |carbon-monoxide )?alarms/iu, belied: record => [...ofKind(record, 'bilge-alarm'), ...ofKind(record, 'smoke-alarm'), ...ofKind(record, 'co-alarm'), ...ofKind(record, 'gas-alarm')].filter(doesNotWork) },
-    { group: /(?:electronic )?instruments|electronics/iu, belied: record => ofKind(record, 'instrument').filter(doesNotWork) },
+    { group: /(?:sea ?(?:cocks?|valves?)|(?:skin )?valves?)/iu, belied: record => ofKind(record, 'valve').filter(doesNotWork) },
+    { group: /(?:navigation |running )?lights?/iu, belied: record => ofKind(record, 'navigation-light').filter(doesNotWork) },
+    { group: /(?:bilge )?pumps?/iu, belied: record => ofKind(record, 'bilge-pump').filter(doesNotWork) },
+    { group: /(?:smoke |gas |bilge |carbon-monoxide )?alarms?/iu, belied: record => [...ofKind(record, 'bilge-alarm'), ...ofKind(record, 'smoke-alarm'), ...ofKind(record, 'co-alarm'), ...ofKind(record, 'gas-alarm')].filter(doesNotWork) },
+    { group: /(?:electronic )?instruments?|electronics/iu, belied: record => ofKind(record, 'instrument').filter(doesNotWork) },
 ];
-const worked = /(?:work(?:ed|s|ing)?|operat(?:ed|es|ional|e|ing)|turn(?:ed|s)?|mov(?:ed|es|e)|ran|run|opened|lit|function(?:ed|s|al)?|free)/iu;
+const worked = /(?:work(?:ed|s|ing)?|operat(?:ed|es|ional|e|ing)|turn(?:ed|s)?(?! out)|mov(?:ed|es|e)|ran|run|opened|lit|function(?:ed|s|al)?|free(?! (?:of|from))|freely)/iu;
 
 export const contradictingValues = defineCheck({
     id: 'contradicting-values',
@@ -125,23 +127,35 @@ function claims(record: SurveyRecord, raise: (problem: Raised) => void): void {
     for (const entry of proseOf(record)) {
         for (const sentence of sentencesOf(entry)) {
             for (const { group, belied } of universals) {
-                const pattern = new RegExp(`\\b(?:all|every|each)\\b(?:\\s+(?:of|the|her|other|[\\p{L}-]+)){0,3}?\\s+${group.source}\\b[^.;,]*?\\b${worked.source}\\b`, 'iu');
-                const match = pattern.exec(sentence.said);
-                if (!match || isDenied(sentence.said, match.index) || /\b(?:but|except|apart from|other than|save)\b/iu.test(sentence.said) || /\b(?:should|must|to be|ought)\b/iu.test(match[0]) || entry.property === 'recommend') {
+                const match = claimsOn(group).map(pattern => pattern.exec(sentence.said)).find(found => found !== null && !isDenied(sentence.said, found.index));
+                if (!match || exception.test(sentence.said) || /\b(?:should|must|to be|ought|if)\b/iu.test(match[0]) || entry.property === 'recommend') {
                     continue;
                 }
-                const against = belied(record);
+                const isFree = /\b(?:free|freely|easily|smoothly|stiff)\b/iu.test(match[0]);
+                const against = belied(record).filter(component => isFree || !worksHardly.has(wordOf(component, 'works') ?? ''));
                 if (against.length > 0) {
                     const finding = entry.owner.type === 'finding' ? { finding: entry.owner.finding } : {};
                     raise({
                         components: [], ...finding, at: spanIn(entry, sentence.start + match.index, match[0].length),
-                        message: `“${match[0].trim()}” is said here, and ${listed(against.map(nameOf))} did not. Both cannot be true; name the exception, or correct the fact.`,
+                        message: `“${match[0].trim().replace(/\s+/g, ' ')}” is said here, and ${listed(against.map(nameOf))} did not. Both cannot be true; name the exception, or correct the fact.`,
                         related: against.map(component => ({ message: `${component.id}: ${worksText(component)}`, span: worksSpan(component) })),
                     });
                 }
             }
         }
     }
+}
+
+/** Words that leave some of them out. */
+const exception = /\b(?:but|except(?:ing|ion|ions)?|apart from|aside from|other than|save|bar|excluding|that|which|those|tried|reached|tested)\b/iu;
+
+/** All seacocks worked; the seacocks all worked; none of the seacocks was seized. */
+function claimsOn(group: RegExp): RegExp[] {
+    return [
+        String.raw`\b(?:all|every|each)\b(?: (?:of|the|her|other|[\p{L}-]+)){0,3}? ${group.source}\b[^.;,]*?\b${worked.source}\b`,
+        String.raw`\b${group.source}\b(?: (?:were|was|are))? all\b[^.;,]*?\b${worked.source}\b`,
+        String.raw`\b(?:none of(?: the| her)?|no)(?: [\p{L}-]+){0,2}? ${group.source}\b[^.;,]*?\b(?:seized|stuck|stiff|failed|frozen|defective|inoperative)\b`,
+    ].map(source => spaced(new RegExp(source, 'iu')));
 }
 
 const worksFact = (component: Component) => component.facts.get('works') ?? component.facts.get('condition') ?? component.facts.get('spins');

@@ -84,6 +84,10 @@ function datesInOrder(record: SurveyRecord, raise: (problem: Raised) => void): v
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Words that make the number one of a part of the findings: due before launch, for the upkeep, of the rig. */
+const ofSome = /^\s+(?:(?:is|are|was|were|be)\s+)?(?:that|which|due|for|to be|in|on|of|at|at-once|before|under|marked|urgent|concern\p{L}*|relat\p{L}*|with|from|remain\p{L}*|closed|open|need\p{L}*|must|should|call\p{L}*|can|may|about)\b(?!\s+(?:all|total)\b)/iu;
+const someOf = /\b(?:of\s+(?:the|these|which|them)|including|among|urgent|another|other|further|more|top|the|these|those)\b[^.;]*$/iu;
+
 /** Numbers of findings named in the survey block, but for those of an earlier report. */
 function countsInWords(record: SurveyRecord, raise: (problem: Raised) => void): void {
     const actual = record.findings.length;
@@ -95,7 +99,8 @@ function countsInWords(record: SurveyRecord, raise: (problem: Raised) => void): 
             const [text, number = ''] = match;
             const counted = /^\d/.test(number) ? Number(number) : numberFromWords(number.toLowerCase());
             const before = entry.said.slice(Math.max(0, match.index - 60), match.index);
-            if (counted === undefined || counted === actual || /\b(?:earlier|previous|last|former|first|prior)\b[^.;]*$/iu.test(before)) {
+            const after = entry.said.slice(match.index + text.length);
+            if (counted === undefined || counted === actual || ofSome.test(after) || someOf.test(before) || /\b(?:earlier|previous|last|former|first|prior)\b[^.;]*$/iu.test(before)) {
                 continue;
             }
             raise({

@@ -3,17 +3,22 @@ import { ofKind, siOf, wordOf, type SurveyRecord } from '../../record/model.js';
 import { proseOf, spanIn, type ProseEntry } from '../../record/prose-entries.js';
 import { bareHullNumber, decodeHullNumber } from '../../trade/hull-number.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { isDenied } from '../wording/sentences.js';
+import { isDenied, sentencesOf, spaced } from '../wording/sentences.js';
 
 /** A name after what a boat is called by, in capitals or in quotation: M/V Sanderling, the yacht “Sanderling”. */
 const prefixed = /\b(?:M\/?V|M\/?Y|S\/?V|S\/?Y|MV|MY|SV|SY)\.?\s+["“‘']?(\p{Lu}[\p{L}\p{M}’'-]*(?:\s+\p{Lu}[\p{L}\p{M}’'-]*){0,3})/gu;
 const quoted = /\b(?:vessel|yacht|boat|sloop|ketch|cutter|schooner|trawler|launch|catamaran|trimaran|houseboat|cruiser)\s+(?:named\s+|called\s+)?(?:\\"|[“‘«])(\p{Lu}[^"“”‘’«»\\]{1,40})(?:\\"|[”’»])/gu;
 
-const gasolineWords = /\b(?:gasoline|petrol|spark[- ]?plugs?|carburet(?:or|ors|tor|tors)|ignition coils?|flame arrest(?:er|or)s?|distributor cap)\b/giu;
-const dieselWords = /\b(?:diesel|injectors?|glow[- ]?plugs?|injection pump|lift pump)\b/giu;
-const rigWords = /\b(?:mainsail|headsail|genoa|jib|spinnaker|standing rigging|shrouds?|forestay|backstay|chainplates?|mast step|main ?mast|boom vang|spreaders?)\b/giu;
+const gasolineWords = /\b(?:gasoline|petrol|spark-?plugs?|spark plugs?|carburet(?:or|ors|tor|tors)|ignition coils?|flame arrest(?:er|or)s?|distributor cap)\b/giu;
+/** A gasoline engine may have injectors and a lift pump of its own. */
+const dieselWords = /\b(?:diesel|glow-?plugs?|glow plugs?|inject(?:ion|or) pumps?)\b/giu;
+/** Where such words may speak of something else than her engine: her tender, a heater, a rule. */
+const elsewhere = /\b(?:tender|dinghy|outboards?|jerry|cans?|portable|generator|heater|heating|boiler|stove|furnace|vents?|rules?|regulations?|law|CFR|ABYC|ISO|standards?|boats|vessels|fuel dock|neighbou?r)\b|-fired\b/iu;
+const rigWords = /\b(?:mainsail|headsail|genoa|jib(?! (?:crane|of the crane))|spinnaker|standing rigging|(?<!\b(?:fan|propeller|belt|blower|engine|pulley|flywheel) )shrouds?(?! of the (?:fan|blower|propeller|belt))|forestay|backstay|chainplates?|mast step|main ?mast|boom vang|spreaders?(?! (?:bar|beam)s?))\b/giu;
+/** A name after what a boat is: the ketch Sanderling; not the yacht Club. */
+const bare = /\b(?:[Tt]he|[Tt]his|[Tt]hat)\s+(?:(?:motor|sailing|steam|auxiliary)\s+)?(?:vessel|yacht|boat|sloop|ketch|yawl|cutter|schooner|trawler|launch|catamaran|trimaran|houseboat|cruiser|tug)\s+(?!(?:Club|Harbou?r|Yard|Basin|Haven|Marina|Builders?|Brokers?|Sales|Services?|Safety|Owners?|Type|Documentation|Surveyors?|Center|Company|Works|Association|Council|Designs?|Port|Starboard|Bow|Stern|Hull|Number|Identification|Inspection|Survey|House|Show|I|In|On|At|US|USA|Code|Act|Directive)\b)(\p{Lu}\p{Ll}[\p{L}\p{M}’'-]*(?:\s+\p{Lu}[\p{L}\p{M}’'-]*){0,3})/gu;
 const twinWords = /\b(?:both (?:main )?engines|twin (?:main )?engines|(?:port|starboard) (?:main )?engine|both propellers|twin screws?)\b/giu;
-const singleWords = /\b(?:the (?:single|only) (?:main )?engine|single[- ]screw)\b/giu;
+const singleWords = /\b(?:the (?:single|only) (?:main )?engine|single-screw|single screw)\b/giu;
 
 const withoutRig: ReadonlySet<string> = new Set(['motor-yacht', 'houseboat', 'rigid-inflatable', 'aluminum-workboat', 'gasoline-cruiser']);
 
@@ -27,7 +32,7 @@ export const otherBoatLeftIn = defineCheck({
     needs: ['vessel: name, type, fuel, engines, hull-number', 'components', 'prose'],
     computes: 'In prose: the name of a vessel (after M/V, S/Y, or in quotation after yacht, vessel and the like) that is not hers nor a comparable’s; words of gasoline on a boat with none and of diesel on a boat with none; words of sailing rig on a craft without one; both or port and starboard engines on a single-screw boat, and the single engine on a twin; a hull number that is not hers.',
     sources: [{ text: 'text from another vessel', provenance: 'practice' }],
-    limits: ['A bare name in running text is not told from any other word.', 'Denials (no gasoline is aboard) are not read; comparables, tenders and earlier reports are left alone.', 'English only.'],
+    limits: ['A bare name in running text is told only after the kind of boat (the ketch …).', 'Denials (no gasoline is aboard) are not read; comparables, tenders and earlier reports are left alone, and words of fuel in a sentence on the tender, a heater, a generator, a tank vent or a rule.', 'English only.'],
     examples: [{
         name: 'gasoline words on a diesel boat',
         bad: 'vessel "Marram" { fuel: diesel }\nmain-engine ENG1 {\n    fuel: diesel\n    note "The spark plugs were clean."\n}\n',
@@ -65,12 +70,12 @@ export const otherBoatLeftIn = defineCheck({
             }
             names(record, known, entry, raise);
             hullNumbers(record, numbers, entry, raise);
-            for (const { pattern, says } of tellers) {
-                for (const match of entry.said.matchAll(pattern)) {
-                    if (!isDenied(entry.said, match.index)) {
+            for (const { pattern, says, isOfFuel = false } of tellers) {
+                for (const { said, index, text, deniedIn } of matchesIn(entry, pattern)) {
+                    if (!deniedIn && !(isOfFuel && elsewhere.test(said))) {
                         raise({
-                            components: [], ...ofFinding(entry), at: spanIn(entry, match.index, match[0].length),
-                            message: `“${match[0]}” ${says} The words may be another boat’s; clear them, or correct the record.`,
+                            components: [], ...ofFinding(entry), at: spanIn(entry, index, text.length),
+                            message: `“${text.replace(/\s+/g, ' ')}” ${/^(?:gasoline|petrol|diesel)$/iu.test(text) ? says.replace(/^speaks of \S+,/, 'is named,') : says} The words may be another boat’s; clear them, or correct the record.`,
                         });
                     }
                 }
@@ -79,11 +84,17 @@ export const otherBoatLeftIn = defineCheck({
     },
 });
 
+function matchesIn(entry: ProseEntry, pattern: RegExp) {
+    return sentencesOf(entry).flatMap(({ said, start }) => [...said.matchAll(pattern)]
+        .map(match => ({ said, index: start + match.index, text: match[0], deniedIn: isDenied(said, match.index) })));
+}
+
 const ofFinding = ({ owner }: ProseEntry) => owner.type === 'finding' ? { finding: owner.finding } : {};
 
 interface Teller {
     readonly pattern: RegExp;
     readonly says: string;
+    readonly isOfFuel?: boolean;
 }
 
 /** Words that do not belong to this boat, by what the record knows of her. */
@@ -93,25 +104,26 @@ function tellersOf(record: SurveyRecord): Teller[] {
         return [];
     }
     const tellers: Teller[] = [];
-    const fuel = wordOf(vessel, 'fuel');
+    const ofEngines = new Set(ofKind(record, 'main-engine').map(engine => wordOf(engine, 'fuel')));
+    const fuel = wordOf(vessel, 'fuel') ?? (ofEngines.size === 1 ? [...ofEngines][0] : undefined);
     const fuels = new Set([...record.components.values()].map(component => wordOf(component, 'fuel')));
     const hasTenderEngine = ofKind(record, 'outboard').some(engine => wordOf(engine, 'fuel') === undefined) || ofKind(record, 'generator').some(engine => wordOf(engine, 'fuel') === undefined);
     if (fuel !== undefined && fuel !== 'gasoline' && !fuels.has('gasoline') && !hasTenderEngine) {
-        tellers.push({ pattern: gasolineWords, says: `is of gasoline, and nothing aboard is recorded to burn it (the vessel’s fuel is ${fuel}).` });
+        tellers.push({ pattern: spaced(gasolineWords), isOfFuel: true, says: `speaks of gasoline, and nothing aboard is recorded to burn it (her fuel is ${fuel}).` });
     }
     if (fuel !== undefined && fuel !== 'diesel' && !fuels.has('diesel')) {
-        tellers.push({ pattern: dieselWords, says: `is of diesel, and nothing aboard is recorded to burn it (the vessel’s fuel is ${fuel}).` });
+        tellers.push({ pattern: spaced(dieselWords), isOfFuel: true, says: `speaks of diesel, and nothing aboard is recorded to burn it (her fuel is ${fuel}).` });
     }
     const type = wordOf(vessel, 'type');
     const hasRig = [...record.components.values()].some(component => record.vocabulary.kinds.get(component.kind)?.vesselPart === 'rig');
     if (type !== undefined && withoutRig.has(type) && !hasRig) {
-        tellers.push({ pattern: rigWords, says: `is of a sailing rig, and this ${type.replaceAll('-', ' ')} has none recorded.` });
+        tellers.push({ pattern: spaced(rigWords), says: `is of a sailing rig, and this ${type.replaceAll('-', ' ')} has none recorded.` });
     }
-    const engines = siOf(vessel, 'engines');
+    const engines = siOf(vessel, 'engines') ?? (ofKind(record, 'main-engine').length === 2 ? 2 : undefined);
     if (engines === 1 && ofKind(record, 'main-engine').length < 2) {
-        tellers.push({ pattern: twinWords, says: 'is of two engines, and she has one.' });
+        tellers.push({ pattern: spaced(twinWords), says: 'is of two engines, and she has one.' });
     } else if (engines === 2) {
-        tellers.push({ pattern: singleWords, says: 'is of one engine, and she has two.' });
+        tellers.push({ pattern: spaced(singleWords), says: 'is of one engine, and she has two.' });
     }
     return tellers;
 }
@@ -129,7 +141,7 @@ function names(record: SurveyRecord, known: ReadonlySet<string>, entry: ProseEnt
     if (!vessel || vessel.name.trim() === '') {
         return;
     }
-    for (const match of [...entry.raw.matchAll(prefixed), ...entry.raw.matchAll(quoted)]) {
+    for (const match of [...entry.raw.matchAll(prefixed), ...entry.raw.matchAll(quoted), ...entry.raw.matchAll(bare)]) {
         const name = match[1]?.trim() ?? '';
         const isKnown = [...known].some(other => other !== '' && (plain(name) === other || plain(name).startsWith(`${other} `) || other.startsWith(`${plain(name)} `)));
         const before = entry.raw.slice(Math.max(0, match.index - 60), match.index);

@@ -53,13 +53,23 @@ export const photoLooseOrWrongSide = defineCheck({
     },
 });
 
-/** Sides named in words: the side of a boat, not a harbor, a portlight or a wine. */
+/** A side of the boat in words: not a harbor, a portlight or a wine, nor where the picture was taken from. */
+const sideWords = {
+    port: /(?<!\b(?:home|hailing|sea|in|fuel|charging|charge|exhaust|intake|inlet|inspection|access|deck|serial|data|gun|of|test|drain|valve|any|next|last)\s+)(?<!\b(?:look(?:ing)?|seen|view(?:ed)?|taken|photographed|facing)\s+(?:from|to|toward|towards)\s+(?:the\s+)?)\b(?:port|p\/s)\b(?!\s+(?:of|authority|light|hole|lid|office|captain|call|\d)\b)/iu,
+    starboard: /(?<!\b(?:look(?:ing)?|seen|view(?:ed)?|taken|photographed|facing)\s+(?:from|to|toward|towards)\s+(?:the\s+)?)\b(?:starboard|stbd|stb|s\/b)\b/iu,
+} as const;
+const partOfBoat = /^(?:side|bow|quarter|engine|shaft|propeller|hull|deck|tank|cap|lower|upper|shroud|chainplate|rudder|forward|aft|main|fuel|water|battery|bilge|cockpit|transom|strut|anode|seacock|valve|after|outer|inner|inboard|outboard|navigation|running|light|and|&)$/iu;
+
 function sidesIn(text: string): ('port' | 'starboard')[] {
     const found: ('port' | 'starboard')[] = [];
-    if (/\bstarboard\b|\bstbd\b/iu.test(text)) {
+    if (sideWords.starboard.test(text)) {
         found.push('starboard');
     }
-    if (/\bport\b(?!\s+(?:of|authority|light|hole|lid|office|captain)\b)(?<!\b(?:home|hailing|sea|in|the fuel|charging|exhaust|inspection|access|deck)\s+port)/iu.test(text)) {
+    const port = sideWords.port.exec(text);
+    // "Port Townsend yard": a capital after it, in a caption that is not all in capitals, names a place.
+    const next = port ? /^\s+(\p{Lu}\p{Ll}+)/u.exec(text.slice(port.index + port[0].length))?.[1] : undefined;
+    const isPlace = port?.[0] === 'Port' && next !== undefined && !partOfBoat.test(next);
+    if (port && !isPlace) {
         found.push('port');
     }
     return found;
@@ -72,8 +82,8 @@ function wrongSide({ photo, of }: NamedPhoto, raise: (problem: Raised) => void):
     if (!caption || named === undefined || more.length > 0 || sides.size !== 1 || !sides.has(other[named])) {
         return;
     }
-    const index = caption.raw?.search(named === 'port' ? /\bport\b/iu : /\b(?:starboard|stbd)\b/iu) ?? -1;
-    const written = index < 0 ? '' : /^[a-z]+/iu.exec(caption.raw?.slice(index) ?? '')?.[0] ?? '';
+    const index = caption.raw?.search(sideWords[named]) ?? -1;
+    const written = index < 0 ? '' : /^[a-z/]+/iu.exec(caption.raw?.slice(index) ?? '')?.[0] ?? '';
     const at = caption.span && index >= 0 ? { ...caption.span, start: caption.span.start + index, end: caption.span.start + index + written.length } : photo.span;
     const component = of[0] as Component; // One side is known, so there is a component that has it.
     const corrections: Correction[] = [

@@ -1,7 +1,7 @@
 /** Enclosed berths aboard a vessel with something that burns, and no carbon-monoxide alarm that can be relied on. */
 import { isKind, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { hasPassed } from '../dates.js';
+import { hasPassed, isOlderThanMonths } from '../dates.js';
 import { listed } from '../fit/wording.js';
 import { surveyedOn } from '../hoses/age.js';
 import { adding, isSaidAbsent, totalOf } from './gear.js';
@@ -20,7 +20,7 @@ export const coAlarmMissingOrOld = defineCheck({
     ],
     limits: [
         'Where no alarm is recorded and it is not recorded how many enclosed spaces have berths, nothing is said.',
-        'An alarm that carries no date is not judged by its age.',
+        'An alarm without a date to be replaced by is not judged by its age; where it was made or fitted over 7 years ago, that date is asked for.',
         'An outboard engine counts like any other: exhaust is drawn in under way as well.',
         'Where an alarm sits, and whether it is of a marine kind, is not judged.',
     ],
@@ -75,6 +75,9 @@ co-alarm CO1 { replace-by: 2033-09 }
     },
 });
 
+/** Longest life that makers give an alarm, months. */
+const longestLifeMonths = 84;
+
 /** Raises what is wrong with one alarm; true where something is. */
 function judgeAlarm(record: SurveyRecord, alarm: Component<'co-alarm'>, raise: (problem: Raised) => void): boolean {
     const replaceBy = valueOf(alarm, 'replace-by')?.figure;
@@ -82,6 +85,10 @@ function judgeAlarm(record: SurveyRecord, alarm: Component<'co-alarm'>, raise: (
     const isPast = replaceBy !== undefined && today !== undefined && hasPassed(replaceBy, today);
     const isDead = wordOf(alarm, 'works') === 'no';
     if (!isPast && !isDead) {
+        const since = valueOf(alarm, 'made')?.figure ?? valueOf(alarm, 'fitted')?.figure;
+        if (!replaceBy && since && today && isOlderThanMonths(since, longestLifeMonths, today)) {
+            raise({ components: [alarm], at: alarm.idSpan, severity: 'hint', message: `${nameOf(alarm)} is of ${since.written}, and makers give such an alarm 5 to 7 years; record the date it is to be replaced by (replace-by).` });
+        }
         if (replaceBy && !today) {
             raise({ components: [alarm], at: alarm.facts.get('replace-by')?.span ?? alarm.idSpan, severity: 'hint', message: `${nameOf(alarm)} is marked to be replaced by ${replaceBy.written}; record when she was attended to tell whether that has passed.` });
         }

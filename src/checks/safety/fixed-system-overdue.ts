@@ -1,9 +1,10 @@
 /** A fixed extinguishing system past its service, short of agent, too small for its space, or left to be drawn in by a running diesel. */
 import { agentLoss, agentLossLimit, serviceMonths } from '../../trade/fixed-extinguisher.js';
-import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { isOlderThanMonths } from '../dates.js';
 import { both, listed } from '../fit/wording.js';
+import { vesselFuel } from '../fuel/fuel-system.js';
 import { surveyedOn } from '../hoses/age.js';
 import type { GearFault } from './gear.js';
 
@@ -13,7 +14,7 @@ export const fixedSystemOverdue = defineCheck({
     severity: 'error',
     title: 'Fixed extinguisher is overdue or does not suit its space',
     why: 'Gas that is too thin, or drawn off by a running engine, does not put a fire out.',
-    needs: ['fixed-extinguisher: serviced', 'fixed-extinguisher: agent-mass, agent-mass-now', 'fixed-extinguisher: covers, space-volume', 'fixed-extinguisher: stops-engine; vessel: fuel', 'the day of the last attendance'],
+    needs: ['fixed-extinguisher: serviced', 'fixed-extinguisher: agent-mass, agent-mass-now', 'fixed-extinguisher: covers, and space-volume or the volume of the machinery-space it serves', 'fixed-extinguisher: stops-engine; vessel: fuel', 'the day of the last attendance'],
     computes: 'A fault where more than 12 months lie between the last service and the last attendance, where (label - weighed) / label of the agent exceeds 5 %, where the volume it is rated for is less than the net volume of the space, where it does not stop a diesel engine, or where its pin is loose or gone.',
     sources: [
         { text: 'yearly service, 5 % of the agent', provenance: 'practice' },
@@ -84,9 +85,9 @@ function faultsOf(record: SurveyRecord, system: Component<'fixed-extinguisher'>)
         faults.push({ property: 'agent-mass-now', what: `weighs ${both(weighed)} of agent where its label says ${both(label)}, ${share} less against a limit of 5 %`, seen: `weighs {${id}.agent-mass-now} of agent where its label says {${id}.agent-mass}, ${share} less`, remedy: 'have it filled' });
     }
     const covers = valueOf(system, 'covers');
-    const space = valueOf(system, 'space-volume');
-    if (covers && space && covers.si < space.si * (1 - 1e-6)) {
-        faults.push({ property: 'covers', what: `is rated for ${both(covers)} where its space has ${both(space)}`, seen: `is rated for {${id}.covers} where its space has {${id}.space-volume}`, remedy: 'fit one of at least the volume of the space' });
+    const space = spaceOf(record, system);
+    if (covers && space && covers.si < space.volume.si * (1 - 1e-6)) {
+        faults.push({ property: 'covers', what: `is rated for ${both(covers)} where its space has ${both(space.volume)}`, seen: `is rated for {${id}.covers} where its space has {${space.on.id}.${space.property}}`, remedy: 'fit one of at least the volume of the space' });
     }
     if (flagOf(system, 'stops-engine') === false && fuelOf(record) === 'diesel') {
         faults.push({ property: 'stops-engine', what: 'does not stop the diesel engine, which draws the agent off', seen: 'does not stop the diesel engine', remedy: 'fit an automatic shut-down' });
@@ -98,8 +99,21 @@ function faultsOf(record: SurveyRecord, system: Component<'fixed-extinguisher'>)
     return faults;
 }
 
+/** Net volume of its space: its own record of it, else of the space it serves, else of the only one recorded. */
+function spaceOf(record: SurveyRecord, system: Component<'fixed-extinguisher'>): { readonly volume: Quantity; readonly on: Component; readonly property: 'volume' | 'space-volume' } | undefined {
+    const own = valueOf(system, 'space-volume');
+    if (own) {
+        return { volume: own, on: system, property: 'space-volume' };
+    }
+    const spaces = ofKind(record, 'machinery-space');
+    const served = valueOf(system, 'serves')?.id;
+    const space = served === undefined ? (spaces.length === 1 ? spaces[0] : undefined) : spaces.find(candidate => candidate.id === served);
+    const volume = space && valueOf(space, 'volume');
+    return space && volume ? { volume, on: space, property: 'volume' } : undefined;
+}
+
 function fuelOf(record: SurveyRecord): string | undefined {
-    return record.vessel && wordOf(record.vessel, 'fuel');
+    return (record.vessel && wordOf(record.vessel, 'fuel')) ?? vesselFuel(record);
 }
 
 function problem(system: Component, faults: readonly GearFault[]): Raised {
@@ -134,7 +148,7 @@ function askFor(record: SurveyRecord, system: Component<'fixed-extinguisher'>, r
     if (system.facts.has('serviced') && !surveyedOn(record)) {
         ask('serviced', `${nameOf(system)} has a date of service; record when she was attended to tell whether it is overdue.`);
     }
-    if (system.facts.has('covers') !== system.facts.has('space-volume')) {
+    if (system.facts.has('covers') !== (spaceOf(record, system) !== undefined) && (system.facts.has('covers') || system.facts.has('space-volume'))) {
         const [known, missing] = system.facts.has('covers') ? ['covers', 'space-volume'] as const : ['space-volume', 'covers'] as const;
         ask(known, `Record ${missing} of ${nameOf(system)} to tell whether it is large enough for its space.`);
     }

@@ -29,7 +29,7 @@ export const flaresOutOfDate = defineCheck({
     limits: [
         'The rule holds on coastal waters of the United States, the Great Lakes and the high seas; elsewhere it is a yardstick.',
         'Signals past their date beside enough good ones are left alone, as are all below 16 ft and on inland waters.',
-        'Where no distress signal is recorded, nothing is said: they may not have been looked for.',
+        'Where no distress signal is recorded, nothing is said, unless the survey says that there are none (absent "Distress signals"): they may not have been looked for.',
         'A vessel kept in salt water is taken as used on coastal waters, where used-on is not recorded.',
         'On the last day of its month a signal counts, and nothing is said of it.',
         'A signal whose approval is not recorded counts as approved.',
@@ -80,6 +80,10 @@ distress-signal DS1 { signal: red-hand  quantity: 3  expires: 2027-11 }
         const lengthM = lengthForCarriageM(record);
         const waters = watersOf(record);
         const [first] = signals;
+        const said = first ? undefined : record.unseen.find(({ absent, what }) => absent && signalWords.test(what));
+        if (said && waters !== undefined && waters !== 'inland' && lengthM !== undefined && lengthM >= signalsFromM - 1e-9) {
+            raise({ ...problem(record, signalShortage([]), [], lengthM), at: said.span });
+        }
         if (!first || waters === 'inland' || (lengthM !== undefined && lengthM < signalsFromM - 1e-9)) {
             return;
         }
@@ -97,6 +101,9 @@ distress-signal DS1 { signal: red-hand  quantity: 3  expires: 2027-11 }
         }
     },
 });
+
+/** Words of an absent entry that mean every distress signal. */
+const signalWords = /^\W*(visual |pyrotechnic )?(distress signals?|flares?|pyrotechnics?)\W*$/i;
 
 /** Waters she is used on; one kept in salt water is taken as used on coastal waters. */
 function watersOf(record: SurveyRecord): string | undefined {
@@ -177,10 +184,12 @@ function problem(record: SurveyRecord, short: SignalShortage, lots: readonly Lot
 /** An electric light for the night and a flag for the day serve without a date. */
 function serving(record: SurveyRecord, { dayMissing, nightMissing }: SignalShortage, lots: readonly Lot[]): Correction[] {
     const beside = lots.at(-1)?.component;
-    return [
+    const isStep = nightMissing > 0 && dayMissing > 0;
+    const corrections = [
         ...(nightMissing > 0 ? [adding(record, beside, 'Add an electric light for the night', 'distress-signal', 'DS', [['signal', 'electric-light']])] : []),
         ...(dayMissing > 0 ? [adding(record, beside, 'Add a flag for the day', 'distress-signal', 'DS', [['signal', 'flag']])] : []),
     ];
+    return corrections.map(correction => (isStep ? { ...correction, isStep } : correction));
 }
 
 function notice(short: SignalShortage, ending: readonly Lot[]): Raised {

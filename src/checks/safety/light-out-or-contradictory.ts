@@ -25,7 +25,7 @@ export const lightOutOrContradictory = defineCheck({
         { text: 'lights under sail, tricolor lantern', standard: 'Rules of the road', clause: 'Rule 25', provenance: 'memory' },
     ],
     limits: [
-        'Which lights are on together is judged only where shines is recorded of them.',
+        'Which lights are on together is judged only where shines is recorded of them; that a motor craft has no masthead light, also where the survey says so (absent "Masthead light").',
         'A light that was not tried is not judged.',
         'Lights for towing, fishing and vessels hampered are not judged.',
     ],
@@ -80,8 +80,35 @@ navigation-light NL3 { light: masthead  shines: engine }
         judgeTricolor(lights, raise);
         judgeMastheadUnderSail(lights, raise);
         judgeEngine(record, lights, raise);
+        judgeNoMasthead(record, lights, raise);
     },
 });
+
+/** Kinds of craft that go under engine alone. */
+const motorTypes: ReadonlySet<string> = new Set(['motor-yacht', 'gasoline-cruiser', 'aluminum-workboat', 'houseboat', 'rigid-inflatable']);
+
+/** A masthead light that the survey says she has not, on a craft that goes under engine alone. */
+function judgeNoMasthead(record: SurveyRecord, lights: readonly Light[], raise: (problem: Raised) => void): void {
+    const said = record.unseen.find(({ absent, what }) => absent && /\b(masthead|steaming)[ -]?lights?\b/i.test(what));
+    const isMotor = record.vessel !== undefined && motorTypes.has(wordOf(record.vessel, 'type') ?? '') && wordOf(record.vessel, 'fuel') !== 'none';
+    const length = lengthByTheRulesM(record);
+    const hasAllRound = lights.some(light => kindOf(light) === 'all-round');
+    if (!said || !isMotor || lights.some(light => kindOf(light) === 'masthead' || shinesIn(light, 'engine')) || (hasAllRound && (!length || length.m < allRoundUnderM - 1e-9))) {
+        return;
+    }
+    raise({
+        components: [...lights], at: said.span,
+        message: 'She has no masthead light, and goes under engine. She is read as a vessel under sail; fit a masthead light that is on with the side and stern lights.',
+        corrections: [adding(record, lights.at(-1), 'Add a masthead light', 'navigation-light', 'NL', [['light', 'masthead'], ['shines', 'engine']])],
+        draft: {
+            title: 'No masthead light', urgency: 'before-departure',
+            seen: 'No masthead light is fitted.',
+            because: 'Without one she is read as a vessel under sail when she goes under engine.',
+            recommend: 'Fit a masthead light that is on with the side and stern lights before she is under way at night.',
+            cites: [['Rules of the road', 'Rule 23']],
+        },
+    });
+}
 
 const kindOf = (light: Light) => wordOf(light, 'light');
 const modesOf = (light: Light): Mode[] => valuesOf(light, 'shines').map(value => value.word);

@@ -89,17 +89,18 @@ navigation-light NL2 { light: side-port  height: 1.2 m }
                 raise(tooWeak(light, range, least, length));
             }
         }
-        if (isUnderEngine(record)) {
+        if (isUnderEngine(record, lights)) {
             judgeHeights(lights, length, raise);
         }
     },
 });
 
 /** Whether she has an engine to be driven by; a vessel recorded without one shows other lights. */
-function isUnderEngine(record: SurveyRecord): boolean {
+function isUnderEngine(record: SurveyRecord, lights: readonly Light[]): boolean {
     const { vessel } = record;
     const fuel = vessel && wordOf(vessel, 'fuel');
-    return fuel === 'none' ? false : fuel !== undefined || (vessel !== undefined && (siOf(vessel, 'engines') ?? 0) > 0) || ofKind(record, 'engine').some(engine => !isKind(record, engine, 'generator'));
+    // A masthead light is shown under engine alone.
+    return fuel === 'none' ? false : fuel !== undefined || lights.some(light => wordOf(light, 'light') === 'masthead') || (vessel !== undefined && (siOf(vessel, 'engines') ?? 0) > 0) || ofKind(record, 'engine').some(engine => !isKind(record, engine, 'generator'));
 }
 
 const titles: Readonly<Record<string, string>> = {

@@ -1,8 +1,8 @@
 /** A way for sewage to leave the hull that is not secured shut where nothing may be let out. */
-import { flagOf, nameOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { flagOf, nameOf, ofKind, runsThrough, wordOf, type Component, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { listed } from '../fit/wording.js';
-import { dischargesOf, isDoorLocked, securingOf, type Discharge } from './sewage.js';
+import { dischargesOf, isDoorLocked, looseValvesOf, securingOf, type Discharge } from './sewage.js';
 
 export const sewageValveNotSecured = defineCheck({
     id: 'sewage-valve-not-secured',
@@ -16,6 +16,7 @@ export const sewageValveNotSecured = defineCheck({
     limits: [
         'The rule holds on waters of the United States.',
         'A valve whose position is not recorded is taken as shut where its handle is off, tied or padlocked.',
+        'Where no run of sewage is recorded, a diverter, a valve that serves a toilet or tank and a treatment device are judged by themselves.',
         'One secured valve on the way to the sea is enough; a diverter held towards the tank counts.',
         'An opening that is capped, blanked, glassed over or welded needs no securing.',
         'What she is secured by is judged as found at the survey, also ashore.',
@@ -79,11 +80,40 @@ run R1 "Discharge" { service: toilet-discharge }: TH1 -> SC1 -> HT1
                     message: unknown ? `Nothing may be let out where she is kept; record how ${nameOf(unknown)} is secured (secured-by, or its handle).` : `Nothing may be let out where she is kept, and run ${discharge.run.id} leads to ${discharge.opening.id} without a valve; record the valve and how it is secured.`,
                 });
             } else {
-                raise(problem(record, discharge));
+                raise(problem(discharge.valves, `On sewage run ${discharge.run.id} to ${discharge.opening.id}`, discharge.opening.id, [discharge.opening], discharge.run.idSpan));
             }
+        }
+        const loose = looseProblem(record, isForbidden);
+        if (loose) {
+            raise(loose);
         }
     },
 });
+
+/** Where no run of sewage is recorded, its valves and devices speak for themselves. */
+function looseProblem(record: SurveyRecord, isForbidden: boolean | undefined): Raised | undefined {
+    const valves = looseValvesOf(record);
+    const states = valves.map(valve => securingOf(record, valve));
+    const devices = ofKind(record, 'treatment-device').filter(device => runsThrough(record, device).length === 0 && wordOf(device, 'certified-type') !== 'type-iii');
+    const isLocked = devices.some(device => wordOf(device, 'secured-by') === 'locked-door');
+    const open = [...valves.filter((_, at) => states[at] === 'not-secured'), ...devices.filter(device => wordOf(device, 'secured-by') === 'none')];
+    const [first] = open;
+    if (!first || states.includes('secured') || isLocked || record.runs.some(run => wordOf(run, 'service') === 'toilet-discharge')) {
+        return undefined;
+    }
+    if (isForbidden === undefined) {
+        return {
+            components: [first], at: first.idSpan, severity: 'hint', corrections: watersCorrections,
+            message: `${nameOf(first)} ${stateText(first)}; record no-discharge-waters of the vessel to tell whether that will do.`,
+        };
+    }
+    return problem(open, 'On the way of sewage to the sea', 'the sea', []);
+}
+
+const watersCorrections: readonly Correction[] = [
+    { kind: 'set-vessel-fact', title: 'Record that she is kept in no-discharge waters', property: 'no-discharge-waters', value: 'yes' },
+    { kind: 'set-vessel-fact', title: 'Record that she is not kept in no-discharge waters', property: 'no-discharge-waters', value: 'no' },
+];
 
 function askWaters({ run, valves }: Discharge, isOpen: boolean, raise: (problem: Raised) => void): void {
     const [valve] = valves;
@@ -91,36 +121,39 @@ function askWaters({ run, valves }: Discharge, isOpen: boolean, raise: (problem:
         raise({
             components: [valve], at: valve.facts.get('position')?.span ?? valve.idSpan, severity: 'hint',
             message: `No valve of sewage run ${run.id} is secured shut; record no-discharge-waters of the vessel to tell whether one must be.`,
-            corrections: [{ kind: 'set-vessel-fact', title: 'Record that she is kept in no-discharge waters', property: 'no-discharge-waters', value: 'yes' }, { kind: 'set-vessel-fact', title: 'Record that she is not kept in no-discharge waters', property: 'no-discharge-waters', value: 'no' }],
+            corrections: watersCorrections,
         });
     }
 }
 
 function stateText(valve: Component): string {
     const isOpen = wordOf(valve, 'position') === 'open';
-    return wordOf(valve, 'set-to') === 'overboard' ? 'is set to lead overboard' : isOpen ? 'stands open' : 'is not secured shut';
+    return valve.kind === 'treatment-device' ? 'is behind no locked door' : wordOf(valve, 'set-to') === 'overboard' ? 'is set to lead overboard' : isOpen ? 'stands open' : 'is not secured shut';
 }
 
-function problem(record: SurveyRecord, { run, opening, valves }: Discharge): Raised {
-    const said = listed(valves.map(valve => `${nameOf(valve)} ${stateText(valve)}`));
-    const [first] = valves;
+/** Parts that hold nothing shut on a way of sewage, named in words that begin a sentence. */
+function problem(parts: readonly Component[], way: string, to: string, others: readonly Component[], fallback?: Span): Raised {
+    const said = listed(parts.map(part => `${nameOf(part)} ${stateText(part)}`));
+    const [first] = parts;
     const property = ['secured-by', 'position', 'set-to', 'secured'].find(name => first?.facts.has(name)) ?? '';
     const corrections: Correction[] = [
-        ...valves.flatMap((valve): Correction[] => wordOf(valve, 'secured-by') === 'none' && wordOf(valve, 'position') !== 'open' && wordOf(valve, 'set-to') !== 'overboard'
-            ? [{ kind: 'set-fact', title: `Record ${valve.id} as tied shut`, component: valve, property: 'secured-by', value: 'tie' }] : []),
+        ...parts.flatMap((part): Correction[] => wordOf(part, 'secured-by') === 'none' && part.kind !== 'treatment-device' && wordOf(part, 'position') !== 'open' && wordOf(part, 'set-to') !== 'overboard'
+            ? [{ kind: 'set-fact', title: `Record ${part.id} as tied shut`, component: part, property: 'secured-by', value: 'tie' }] : []),
         { kind: 'set-vessel-fact', title: 'Record that she is not kept in no-discharge waters', property: 'no-discharge-waters', value: 'no' },
     ];
+    const valves = parts.filter(part => part.kind !== 'treatment-device');
+    const hold = valves.length > 0 ? `shut ${listed(valves.map(valve => valve.id), 'or')} and hold it shut: handle taken off, a padlock, or a tie that must be cut` : `lock the door of the space of ${first?.id ?? 'the device'}, or hold its way to the sea shut`;
     return {
-        components: [...valves, opening],
-        at: first?.facts.get(property)?.span ?? run.idSpan,
-        message: `On sewage run ${run.id} to ${opening.id}, ${said}, and nothing may be let out where she is kept. Shut it and hold it shut: handle off, a padlock, or a tie that must be cut.`,
+        components: [...parts, ...others],
+        at: first?.facts.get(property)?.span ?? fallback ?? first?.idSpan ?? { uri: '', start: 0, end: 0 },
+        message: `${way}, ${said}, and nothing may be let out where she is kept. ${valves.length > 0 ? 'Shut it and hold it shut: handle off, a padlock, or a tie that must be cut' : 'Lock its door, or hold the way to the sea shut'}.`,
         corrections,
         draft: {
-            title: `Sewage discharge at ${opening.id} is not secured`,
+            title: `Sewage discharge ${to === 'the sea' ? 'to the sea' : `at ${to}`} is not secured`,
             urgency: 'before-use',
-            seen: `On the way of sewage to ${opening.id}, ${said}. She is kept in waters where sewage may not be let out.`,
+            seen: `On the way of sewage to ${to}, ${said}. She is kept in waters where sewage may not be let out.`,
             because: 'In such waters the way to the sea is to be held shut, so that nothing is let out by mistake.',
-            recommend: `Before the toilet is used, shut ${listed(valves.map(valve => valve.id), 'or')} and hold it shut: handle taken off, a padlock, or a tie that must be cut.`,
+            recommend: `Before the toilet is used, ${hold}.`,
             cites: [['33 CFR 159', '159.7']],
         },
     };

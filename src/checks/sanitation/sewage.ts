@@ -21,6 +21,16 @@ export function dischargesOf(record: SurveyRecord): Discharge[] {
     });
 }
 
+/** Sewage valves and treatment devices that lie in no run, where no run of sewage to the hull is recorded. */
+export function looseValvesOf(record: SurveyRecord): readonly Component[] {
+    if (record.runs.some(run => wordOf(run, 'service') === 'toilet-discharge')) {
+        return [];
+    }
+    const isOfToilet = (part: Component) => part.facts.get('serves')?.values.some(value => value.type === 'component' && /^(toilet|holding-tank|treatment-device)$/.test(record.components.get(value.id)?.kind ?? '')) ?? false;
+    return [...record.components.values()].filter(part => isKind(record, part, 'diverter') || (isKind(record, part, 'y-valve') && part.facts.has('set-to'))
+        || (isKind(record, part, 'valve') && isOfToilet(part)));
+}
+
 export type Securing = 'secured' | 'not-secured' | 'not-recorded';
 
 /** Whether a valve is held shut to the sea: its handle off, tied, padlocked; a diverter held towards the tank. */

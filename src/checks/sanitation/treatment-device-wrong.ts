@@ -19,7 +19,7 @@ export const treatmentDeviceWrong = defineCheck({
     ],
     limits: [
         'The rule holds on waters of the United States.',
-        'A toilet whose device is not recorded is left alone, as is a portable one.',
+        'A toilet whose device is not recorded is left alone, as is a portable one; where its run leads overboard through no device, the device is asked for.',
         'Where a toilet is recorded with no device and a holding tank is aboard but on no run with it, that is asked for.',
         'Whether a device works, and what lakes and rivers ask beyond this, is not judged.',
         'The printed metric length, 19.7 m, is less than 65 ft; 65 ft is judged by.',
@@ -75,6 +75,11 @@ function judgeToilet(record: SurveyRecord, toilet: Component, length: Length, ra
             : noDevice(toilet, at));
     } else if (treatment === 'type-i' && ofKind(record, 'treatment-device').length === 0) {
         judgeTypeOne(toilet, 'treatment', length, record, raise);
+    } else if (treatment === undefined && !hasDevice(record, toilet) && ofKind(record, 'holding-tank').length + ofKind(record, 'treatment-device').length === 0) {
+        const overboard = runsThrough(record, toilet).find(run => wordOf(run, 'service') === 'toilet-discharge' && run.components.some(part => isKind(record, part, 'hull-opening')));
+        if (overboard) {
+            raise({ components: [toilet], at: toilet.idSpan, severity: 'hint', message: `Run ${overboard.id} leads from ${nameOf(toilet)} overboard, and no device is recorded on it; record the treatment of the toilet to tell whether it has one.` });
+        }
     }
 }
 

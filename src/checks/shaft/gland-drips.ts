@@ -91,7 +91,13 @@ function judge(record: SurveyRecord, seal: Component): Raised | undefined {
             },
         };
     }
-    if (!isDryKind && flagOf(seal, 'runs-hot') === true && underWay === 0) {
+    if (isDryKind && flagOf(seal, 'weeps') === true && rest === undefined && underWay === undefined) {
+        return weeping(seal);
+    }
+    if (flagOf(seal, 'runs-hot') === true && (isDryKind || underWay !== 0)) {
+        return hot(seal, isDryKind, underWay !== undefined);
+    }
+    if (flagOf(seal, 'runs-hot') === true) {
         return {
             components: [seal],
             at: seal.facts.get('runs-hot')?.span ?? seal.idSpan,
@@ -107,4 +113,33 @@ function judge(record: SurveyRecord, seal: Component): Raised | undefined {
         };
     }
     return undefined;
+}
+
+/** A face or lip seal that weeps, its drops not counted. */
+function weeping(seal: Component): Raised {
+    return {
+        components: [seal], at: seal.facts.get('weeps')?.span ?? seal.idSpan,
+        message: `${nameOf(seal)} weeps, where such a seal runs dry. Pump and battery must outlast it; service or renew the seal, and count its drops a minute meanwhile.`,
+        draft: {
+            title: `Shaft seal ${seal.id} weeps`, urgency: 'in-upkeep',
+            seen: `Shaft seal ${seal.id} weeps, where such a seal runs dry.`,
+            because: 'The bilge pump and its battery must outlast what comes in while she lies alone.',
+            recommend: `Service shaft seal ${seal.id} by its maker’s manual, or renew it.`,
+        },
+    };
+}
+
+/** A seal that runs hot, whatever it drips: its packing or faces are too tight, or water does not reach them. */
+function hot(seal: Component, isDryKind: boolean, saysDrips: boolean): Raised {
+    const act = isDryKind ? 'see that water reaches it, and service it' : 'slacken or repack it until it runs cool';
+    return {
+        components: [seal], at: seal.facts.get('runs-hot')?.span ?? seal.idSpan,
+        message: `${nameOf(seal)} runs hot. ${isDryKind ? 'A seal short of water burns its faces or lips' : 'A gland drawn too tight or short of water burns its packing and scores the shaft'}; ${act}.`,
+        draft: {
+            title: `Shaft ${isDryKind ? 'seal' : 'gland'} ${seal.id} runs hot`, urgency: 'in-upkeep',
+            seen: `Shaft ${isDryKind ? 'seal' : 'gland'} ${seal.id} ran hot${saysDrips ? ` and passed {${seal.id}.drips-under-way} under way` : ''}.`,
+            because: isDryKind ? 'A seal short of water burns its faces or lips and then leaks.' : 'A gland drawn too tight or short of water burns its packing and scores the shaft.',
+            recommend: isDryKind ? `Clear the water feed of ${seal.id} and service it by its maker’s manual.` : `Slacken or repack ${seal.id} until it passes two or three drops a minute under way and runs cool.`,
+        },
+    };
 }

@@ -1,6 +1,6 @@
 /** A stern bearing whose clearance has reached its limit, or nears it. */
 import { bearingLimitM } from '../../trade/stern-bearing.js';
-import { nameOf, ofKind, siOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
+import { nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { both, lengthBoth } from '../fit/wording.js';
 import { lies } from '../lies.js';
@@ -76,7 +76,9 @@ function limitOf(record: SurveyRecord, bearing: Component, clearance: Clearance)
     if (makers !== undefined) {
         return { m: makers, text: `the limit of its maker, ${lengthBoth(makers)}`, seen: `{${bearing.id}.makers-limit}, the limit of its maker` };
     }
-    const shaft = clearance.shaft ?? measured(bearing, 'shaft-diameter');
+    const own = clearance.shaft ?? measured(bearing, 'shaft-diameter');
+    const carried = own ? undefined : shaftOf(record, bearing);
+    const shaft = own ?? (carried && measured(carried, 'diameter'));
     if (!shaft) {
         return undefined;
     }
@@ -86,8 +88,17 @@ function limitOf(record: SurveyRecord, bearing: Component, clearance: Clearance)
     const whose = isShare ? `${share.whose} of ${share.written} of the shaft` : `${most.whose} whatever the shaft`;
     return {
         m, text: `${lengthBoth(m)}, ${whose}`,
-        seen: isShare ? `${lengthBoth(m)}, ${share.whose} of ${share.written} of a shaft of ${clearance.shaft ? both(shaft.quantity) : `{${bearing.id}.shaft-diameter}`}` : `${lengthBoth(m)}, ${most.whose} whatever the shaft`,
+        seen: isShare ? `${lengthBoth(m)}, ${share.whose} of ${share.written} of a shaft of ${clearance.shaft ? both(shaft.quantity) : carried ? `{${carried.id}.diameter}` : `{${bearing.id}.shaft-diameter}`}` : `${lengthBoth(m)}, ${most.whose} whatever the shaft`,
     };
+}
+
+/** The shaft that runs in a bearing, where its diameter is recorded of the shaft alone: the one it serves, or shares a side with, or the only one. */
+function shaftOf(record: SurveyRecord, bearing: Component): Component | undefined {
+    const served = bearing.facts.get('serves')?.values[0];
+    const shafts = ofKind(record, 'shaft');
+    const side = wordOf(bearing, 'side');
+    const beside = shafts.filter(shaft => side !== undefined && wordOf(shaft, 'side') === side);
+    return served?.type === 'component' ? shafts.find(shaft => shaft.id === served.id) : shafts.length === 1 ? shafts[0] : beside.length === 1 ? beside[0] : undefined;
 }
 
 function problem(bearing: Component, clearance: Clearance, limit: Limit, isAshore: boolean): Raised {

@@ -50,6 +50,13 @@ function judge(record: SurveyRecord, fastening: Component): Raised | undefined {
     const sampled = siOf(fastening, 'sampled');
     const bad = siOf(fastening, 'bad');
     const hint = (message: string): Raised => ({ components: [fastening], at: (fastening.facts.get('bad') ?? fastening.facts.get('sampled'))?.span ?? fastening.idSpan, severity: 'hint', message });
+    const shank = anyValue(fastening, 'shank-loss');
+    if (shank && shank.si > badShankShare + 1e-9 && (bad ?? 0) === 0) {
+        return {
+            components: [fastening], at: fastening.facts.get('shank-loss')?.span ?? fastening.idSpan, severity: 'hint',
+            message: `${nameOf(fastening)}: the worst drawn has lost ${percent(shank.si)} of its shank, and one that has lost over ${percent(badShankShare)} is bad; record how many were drawn and how many of them were bad.`,
+        };
+    }
     if (sampled === undefined || sampled === 0) {
         return bad === undefined || bad === 0 ? undefined : hint(`${nameOf(fastening)}: ${bad} were bad; record how many were drawn (sampled) to tell what share that is.`);
     }

@@ -102,9 +102,22 @@ function mapped(record: SurveyRecord): Panel[] {
         const { reading } = first ?? {};
         return first && reading && patchesM2.length > 0 ? [{
             components: reading.on, patchesM2, panelM2: siOf(first.row, 'panel') ?? siOf(reading, 'panel-area'), reading, at: first.row.span,
-            load: dull.map(({ row }) => wordOf(row, 'load-point')).find(bears), name: dull.length === 1 ? first.row.label : siOf(first.row, 'panel') === undefined ? reading.title ?? reading.id : stem(first.row.label),
+            load: dull.map(({ row }) => wordOf(row, 'load-point')).find(bears), name: mapName(reading, dull.map(({ row }) => row)),
         }] : [];
     });
+}
+
+/** What a map speaks of: its only dull row, the part it is on, or the stem of its labels. */
+function mapName(reading: Reading, dull: readonly Row<'percussion-row'>[]): string {
+    const [first, ...more] = dull;
+    const [on, ...others] = reading.on;
+    if (!first) {
+        return reading.id;
+    }
+    if (siOf(first, 'panel') !== undefined) {
+        return more.length === 0 ? first.label : stem(first.label);
+    }
+    return on && others.length === 0 ? nameOf(on) : more.length === 0 ? first.label : reading.title ?? reading.id;
 }
 
 function judge({ components, name, patchesM2, panelM2, load, at, reading }: Panel): Raised | undefined {
@@ -123,7 +136,7 @@ function judge({ components, name, patchesM2, panelM2, load, at, reading }: Pane
     const why = step === 'urgent' && !bears(load) ? `over ${percent(wideHollowShare)}` : `over ${percent(hollowShare)}`;
     return {
         components, at,
-        message: `${name} sounds dull or hollow in ${count} of ${computedBoth(sum, 'area')} together, ${percent(share)} of its panel${under}, ${why}. The skins work loose further; open a sample, then inject or rebuild it.`,
+        message: `${name} sounds dull or hollow in ${count} of ${computedBoth(sum, 'area')}${patchesM2.length > 1 ? ' together' : ''}, ${percent(share)} of its panel, ${why}${under}. The skins work loose further; open a sample, then inject or rebuild it.`,
         figures: { hollow: { value: Math.round(sum * 1e4) / 1e4, unit: 'm2' }, share: { value: Math.round(share * 1000) / 10, unit: '%' } },
         corrections: component && !reading && patchesM2.length > 1 ? [sumPatches(component, sum)] : [],
         draft: {

@@ -62,7 +62,7 @@ const isOpen = (part: Component): boolean => isOpenJoint(siOf(part, 'joint-gap')
 /** How long nobody has seen the bolts, and since what. */
 interface Unseen {
     readonly years: number;
-    readonly since: 'drawn' | 'built';
+    readonly since: 'drawn' | 'fitted' | 'built';
     readonly termYears: number;
 }
 
@@ -70,10 +70,12 @@ function judge(record: SurveyRecord, bolt: Component, open: Component | undefine
     const now = surveyedOn(record)?.year;
     const drawn = siOf(bolt, 'drawn');
     const built = record.vessel ? siOf(record.vessel, 'built') : undefined;
-    const from = drawn ?? built;
+    const fitted = anyValue(bolt, 'fitted')?.figure.year;
+    const renewed = fitted !== undefined && fitted > (drawn ?? 0) ? fitted : undefined;
+    const from = renewed ?? drawn ?? built;
     const term = unseenTermYears(materialOf(bolt)?.class ?? '');
     const years = now !== undefined && from !== undefined ? now - from : undefined;
-    const unseen: Unseen | undefined = years !== undefined && years > (term ?? longestTermYears) ? { years, since: drawn === undefined ? 'built' : 'drawn', termYears: term ?? longestTermYears } : undefined;
+    const unseen: Unseen | undefined = years !== undefined && years > (term ?? longestTermYears) ? { years, since: renewed !== undefined ? 'fitted' : drawn === undefined ? 'built' : 'drawn', termYears: term ?? longestTermYears } : undefined;
     if (open) {
         return joint(record, bolt, open, unseen);
     }
@@ -84,18 +86,18 @@ function judge(record: SurveyRecord, bolt: Component, open: Component | undefine
     return lacks ? { components: [bolt], at: bolt.facts.get('drawn')?.span ?? bolt.idSpan, severity: 'hint', message: `${nameOf(bolt)}: record ${lacks} to tell whether they are due to be drawn.` } : undefined;
 }
 
-const sinceText = ({ years, since }: Unseen): string => since === 'drawn' ? `were last drawn ${years} years ago` : `are not recorded as ever drawn, and she was built ${years} years ago`;
+const sinceText = ({ years, since }: Unseen): string => since === 'drawn' ? `were last drawn ${years} years ago` : since === 'fitted' ? `were fitted ${years} years ago and are not recorded as drawn since` : `are not recorded as ever drawn, and she was built ${years} years ago`;
 
 function seenText(bolt: Component, { since }: Unseen): string {
     const metal = materialOf(bolt) ? `, of {${bolt.id}.${bolt.facts.has('metal') ? 'metal' : 'material'}},` : '';
-    return `${bolt.title ?? 'Keel bolts'} (${bolt.id})${metal} ${since === 'drawn' ? `were last drawn or imaged in {${bolt.id}.drawn}` : 'are not recorded as ever drawn or imaged; she was built in {vessel.built}'}.`;
+    return `${bolt.title ?? 'Keel bolts'} (${bolt.id})${metal} ${since === 'drawn' ? `were last drawn or imaged in {${bolt.id}.drawn}` : since === 'fitted' ? `were fitted {${bolt.id}.fitted} and are not recorded as drawn or imaged since` : 'are not recorded as ever drawn or imaged; she was built in {vessel.built}'}.`;
 }
 
 const howDue = 'Draw two keel bolts, one of them where the bilge stands wet, or have them imaged in place';
 
 function notSeen(record: SurveyRecord, bolt: Component, unseen: Unseen, now: number): Raised {
     return {
-        components: [bolt], severity: 'warning', at: bolt.facts.get('drawn')?.span ?? bolt.idSpan,
+        components: [bolt], severity: 'warning', at: (bolt.facts.get('drawn') ?? bolt.facts.get('fitted'))?.span ?? bolt.idSpan,
         message: `${nameOf(bolt)} ${sinceText(unseen)}, over the ${unseen.termYears} years usual for ${materialOf(bolt)?.title.toLowerCase() ?? 'any metal'}. They waste where nobody sees them; draw two or have them imaged.`,
         figures: { unseen: { value: unseen.years, unit: 'year' }, term: { value: unseen.termYears, unit: 'year' } },
         corrections: [{ kind: 'set-fact', title: `Record ${bolt.id} as drawn in ${now}`, component: bolt, property: 'drawn', value: String(now) }],

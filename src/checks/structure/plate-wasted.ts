@@ -2,7 +2,7 @@
 import { isGaugeOff, overthickness, wastageShare, wastageStep, type WastageLimits, type WastageStep } from '../../trade/wastage.js';
 import { nameOf, siOf, yardstick, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { listed } from '../fit/wording.js';
 import { lies } from '../lies.js';
 import { percent } from './figures.js';
 import { gaugings, type GaugedPlace, type Gauging } from './gauged-places.js';
@@ -119,7 +119,7 @@ function lossOf(record: SurveyRecord, { isLight }: Gauging, place: GaugedPlace):
     const share = originalM === undefined ? undefined : wastageShare(originalM, gaugedM);
     const step = share === undefined ? 'sound' : wastageStep(share, isLight, limitsOf(record));
     if (leastM !== undefined && gaugedM < leastM - 1e-9) {
-        return [{ place, step: 'renew', isPit: false, ...(share === undefined ? {} : { share }), says: `is at ${lengthBoth(gaugedM)}, under the least thickness stated for it, ${lengthBoth(leastM)}` }];
+        return [{ place, step: 'renew', isPit: false, ...(share === undefined ? {} : { share }), says: `is at ${thicknessBoth(gaugedM)}, under the least thickness stated for it, ${thicknessBoth(leastM)}` }];
     }
     if (step === 'sound' || share === undefined) {
         return [];
@@ -236,13 +236,13 @@ function tooThick(record: SurveyRecord, gauging: Gauging): Raised | undefined {
     if (!impossible) {
         return {
             components: gauging.components, at: place.at, severity: 'hint', corrections: taken,
-            message: `${name} reads ${lengthBoth(place.gaugedM)}, thicker by ${thicker} than the original recorded, as rolled plate may be; take the thickest reading as the original, or losses elsewhere are understated.`,
+            message: `${name} reads ${thicknessBoth(place.gaugedM)}, thicker by ${thicker} than the original recorded, as rolled plate may be; take the thickest reading as the original, or losses elsewhere are understated.`,
         };
     }
     const why = gauging.basis === 'thickest-reading' ? 'and the original is said to be the thickest reading' : 'more than plate is rolled over its nominal';
     return {
         components: gauging.components, at: place.at, severity: 'warning', corrections: taken,
-        message: `${name} reads ${lengthBoth(place.gaugedM)}, thicker by ${thicker} than its original of ${lengthBoth(place.originalM)}, ${why}. A loss reckoned from that original means nothing; settle the original, or gauge again.`,
+        message: `${name} reads ${thicknessBoth(place.gaugedM)}, thicker by ${thicker} than its original of ${thicknessBoth(place.originalM)}, ${why}. A loss reckoned from that original means nothing; settle the original, or gauge again.`,
         figures: { over: { value: Math.round((place.gaugedM / place.originalM - 1) * 1000) / 10, unit: '%' } },
         draft: {
             title: 'Gauging does not agree with the original thickness', urgency: gaugeAgain(record),
@@ -279,7 +279,7 @@ function lacking(record: SurveyRecord, gauging: Gauging): Raised | undefined {
     const hint = (place: GaugedPlace, message: string): Raised => ({ components, at: place.at, severity: 'hint', message });
     const unknown = places.find(({ originalM, gaugedM, leastM }) => gaugedM !== undefined && originalM === undefined && leastM === undefined);
     if (unknown?.gaugedM !== undefined) {
-        return hint(unknown, `${unknown.label ?? (plate ? nameOf(plate) : 'The plating')} was gauged at ${lengthBoth(unknown.gaugedM)}; record its original thickness, with its source, to tell what it has lost.`);
+        return hint(unknown, `${unknown.label ?? (plate ? nameOf(plate) : 'The plating')} was gauged at ${thicknessBoth(unknown.gaugedM)}; record its original thickness, with its source, to tell what it has lost.`);
     }
     const grouped = gauging.pits === 'grouped' && !reading
         ? places.find(({ originalM, gaugedM, pitM }) => originalM !== undefined && gaugedM === undefined && pitM !== undefined && pitM >= yardstick(record, 'plate-watch').si * originalM - 1e-9) : undefined;
@@ -287,5 +287,5 @@ function lacking(record: SurveyRecord, gauging: Gauging): Raised | undefined {
         return hint(grouped, `${nameOf(plate)} has grouped pits, which are judged by what is left among them; record its thickness, the mean of readings there.`);
     }
     const pitted = places.find(({ originalM, pitM }) => originalM === undefined && pitM !== undefined && pitM > 0);
-    return pitted?.pitM === undefined ? undefined : hint(pitted, `${pitted.label ?? (plate ? nameOf(plate) : 'The plating')} is pitted to ${lengthBoth(pitted.pitM)}; record its original thickness to tell what share that is.`);
+    return pitted?.pitM === undefined ? undefined : hint(pitted, `${pitted.label ?? (plate ? nameOf(plate) : 'The plating')} is pitted to ${thicknessBoth(pitted.pitM)}; record its original thickness to tell what share that is.`);
 }

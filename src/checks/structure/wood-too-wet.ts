@@ -2,7 +2,7 @@
 import { dampWoodShare, saturatedWoodShare, softProbeM, woodStep, type WoodStep } from '../../trade/moisture.js';
 import { flagOf, nameOf, ofKind, rowsOf, siOf, wordOf, type Component, type FactSet, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { both, lengthBoth, listed } from '../fit/wording.js';
 import { lies } from '../lies.js';
 import { percent } from './figures.js';
 
@@ -57,6 +57,15 @@ reading M1 "Moisture of the planking" on PL1 {
             const problem = judge(record, place);
             if (problem) {
                 raise(problem);
+            }
+        }
+        for (const part of [...ofKind(record, 'plank'), ...ofKind(record, 'timber')]) {
+            const probe = anyValue(part, 'probe');
+            if (probe && probe.si > softProbeM + 1e-9 && !part.facts.has('moisture') && !record.readings.some(reading => reading.on.includes(part))) {
+                raise({
+                    components: [part], at: part.facts.get('probe')?.span ?? part.idSpan, severity: 'hint',
+                    message: `A probe goes ${both(probe)} into ${nameOf(part)}, past ${lengthBoth(softProbeM)}; record its moisture, to tell decay from soft wood.`,
+                });
             }
         }
     },
@@ -115,13 +124,18 @@ function placesOf(record: SurveyRecord): Place[] {
         const part = others.length === 0 ? only : undefined;
         return share === undefined ? [] : [{
             components: reading.on, table: reading.id, count: 1, name: row.label, share, probeM: siOf(row, 'probe'), isImmersed: flagOf(row, 'immersed') ?? (part && flagOf(part, 'immersed')),
-            isFreshWater: part !== undefined && flagOf(part, 'fresh-water') === true, isVital: (part !== undefined && isVital(part)) || /\b(?:garboard|stem)\b/i.test(row.label), at: row.span,
+            isFreshWater: part !== undefined && flagOf(part, 'fresh-water') === true, isVital: (part !== undefined && isVital(part)) || vitalName.test(row.label), at: row.span,
         }];
     });
     return [...own, ...rows];
 }
 
-const isVital = (part: FactSet): boolean => ['garboard', 'stem'].includes(wordOf(part, 'lies-in') ?? '');
+/** Garboards and stem keep the water out; where it is not recorded where a part lies, its title tells. */
+const vitalName = /\b(?:garboards?|stem)\b/iu;
+function isVital(part: Component): boolean {
+    const where = wordOf(part, 'lies-in');
+    return where === undefined ? vitalName.test(part.title ?? '') : where === 'garboard' || where === 'stem';
+}
 
 function judge(record: SurveyRecord, place: Place): Raised | undefined {
     const step = stepOf(place);

@@ -1,10 +1,12 @@
 /** Blowers of a gasoline engine's space that are rated, or move, less than its volume calls for. */
 import { blowerOutputM3s, blowerRatingM3s } from '../../trade/ventilation.js';
-import { nameOf, siOf, wordOf, type Component } from '../../record/model.js';
+import { isKind, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { listed } from '../fit/wording.js';
+import { vesselFuel } from '../fuel/fuel-system.js';
 import { inAnotherUnit } from '../other-unit.js';
-import { airBoth, recordOpen, spaceBoth, ventilatedSpaces, type VentilatedSpace } from './spaces.js';
+import { isSaidAbsent } from '../safety/gear.js';
+import { airBoth, gasolineSpaces, recordOpen, spaceBoth, ventilatedSpaces, type VentilatedSpace } from './spaces.js';
 
 const cfmM3s = 0.3048 ** 3 / 60;
 const slack = 1 - 1e-6;
@@ -23,7 +25,7 @@ export const blowerTooSmall = defineCheck({
     ],
     limits: [
         'The rule binds builders of boats with gasoline engines; on a boat in service it is good practice.',
-        'Where no blower is recorded nothing is said. Diesel, outboards and spaces open to the air are left alone.',
+        'Where no blower is recorded nothing is said, unless the survey says that none is fitted (absent "Blower"). Diesel, outboards and spaces open to the air are left alone.',
         'Volume is net: less the engine and what else fills the space.',
         'Where the volume is not recorded, less than 50 cfm rated or 20 cfm measured is too little for any space.',
         'Where she has engines of gasoline and of diesel, the space must say which it holds.',
@@ -70,8 +72,43 @@ blower B1 { rated-flow: 100 cfm  measured-flow: 30 cfm  serves: S1 }
                 raise(problem);
             }
         }
+        if (ofKind(record, 'blower').length === 0 && isSaidAbsent(record, /\bblowers?\b|powered ventilation/i)) {
+            for (const problem of withoutBlower(record)) {
+                raise(problem);
+            }
+        }
     },
 });
+
+/** Spaces of gasoline engines where none is fitted; where no space is recorded, the engine stands for its own. */
+function withoutBlower(record: SurveyRecord): readonly Raised[] {
+    const spaces = gasolineSpaces(record);
+    if (ofKind(record, 'machinery-space').length > 0) {
+        return spaces.flatMap(({ served, title, volume }) => (served ? [none(served, title, volume)] : []));
+    }
+    const engine = ofKind(record, 'engine').find(part => !isKind(record, part, 'outboard') && (wordOf(part, 'fuel') ?? vesselFuel(record)) === 'gasoline');
+    return engine ? [none(engine, `the space of ${nameOf(engine)}`, undefined)] : [];
+}
+
+function none(on: Component, title: string, volume: VentilatedSpace['volume']): Raised {
+    const least = blowerRatingM3s(volume?.quantity.si ?? 0);
+    const fit = `a blower rated at least ${airBoth(least)}, with a short, straight duct`;
+    const of = volume ? `, ${spaceBoth(volume.quantity.si)}` : '';
+    return {
+        components: [on],
+        at: on.idSpan,
+        message: `No blower is fitted in ${title}${of}, with a gasoline engine (good practice per 33 CFR 183.610). Vapor is not cleared before starting; fit ${fit}.`,
+        figures: { 'rating asked for': { value: least / cfmM3s, unit: 'cfm' } },
+        draft: {
+            title: `No blower in ${title}`,
+            urgency: 'before-use',
+            seen: `No blower is fitted in ${title}${volume ? `, of {${volume.on.id}.${volume.property}} net,` : ''} with a gasoline engine.`,
+            because: 'Gasoline vapor is heavier than air and gathers low; what is not cleared before starting may explode.',
+            recommend: `Fit ${fit}, and do not start the engine before.`,
+            cites: [['33 CFR 183', '183.610']],
+        },
+    };
+}
 
 interface Flow {
     /** Sum over the blowers that work, undefined where none is recorded. */

@@ -23,12 +23,20 @@ export interface VentilatedSpace {
     readonly ducts: readonly Component<'vent-duct'>[];
 }
 
-/** Blowers and ducts by the space or engine they serve; those that name none are taken as of one space. */
+/** Blowers and ducts by the space or engine they serve; those that name none are of the only space recorded, else taken as of one space. */
 export function ventilatedSpaces(record: SurveyRecord): readonly VentilatedSpace[] {
     const blowers = ofKind(record, 'blower');
     const ducts = ofKind(record, 'vent-duct');
-    const ids = [...new Set([...blowers, ...ducts].map(servedId))];
-    return ids.map(id => spaceOf(record, id === undefined ? undefined : record.components.get(id), blowers.filter(b => servedId(b) === id), ducts.filter(d => servedId(d) === id)));
+    const spaces = ofKind(record, 'machinery-space');
+    const only = spaces.length === 1 ? spaces[0]?.id : undefined;
+    const idOf = (part: Component) => servedId(part) ?? (part.facts.has('space-volume') ? undefined : only);
+    const ids = [...new Set([...blowers, ...ducts].map(idOf))];
+    return ids.map(id => spaceOf(record, id === undefined ? undefined : record.components.get(id), blowers.filter(b => idOf(b) === id), ducts.filter(d => idOf(d) === id)));
+}
+
+/** Spaces with a gasoline engine or tank, closed to the air, that the survey records. */
+export function gasolineSpaces(record: SurveyRecord): readonly VentilatedSpace[] {
+    return ofKind(record, 'machinery-space').map(space => spaceOf(record, space, [], [])).filter(space => space.isGasoline === true && !space.isOpen);
 }
 
 function servedId(part: Component): string | undefined {

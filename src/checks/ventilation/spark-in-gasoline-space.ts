@@ -1,5 +1,5 @@
 /** An electrical part that may spark where gasoline vapor gathers, or a battery in line with a fuel fitting. */
-import { anyValue, flagOf, nameOf, ofKind, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { anyValue, flagOf, isKind, nameOf, ofKind, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { vesselFuel } from '../fuel/fuel-system.js';
 
@@ -22,6 +22,7 @@ export const sparkInGasolineSpace = defineCheck({
         'The rule binds builders of boats with gasoline engines other than outboards; on a boat in service it is good practice.',
         'The rule asks that a part does not ignite vapor; the mark is how that is told. A part without a mark may still pass a test.',
         'A part that stands in a space with gasoline is taken as not parted from it, unless isolated-by says so.',
+        'Where a part bears no mark and its space is not recorded, the space is asked for, on a boat with gasoline inboard; a blower is taken as drawing the vapor, for that is what it is for.',
         'Whether a bulkhead is tight as the rule asks is the surveyor’s judgement.',
         'Parts whose kind takes no mark are named under unmarked-parts of their space.',
     ],
@@ -62,7 +63,7 @@ fuel-filter FF1
         { name: 'battery under the filter of a diesel boat', text: 'vessel "Marram" { fuel: diesel }\nbattery B1\nfuel-filter FF1 { in-line-with-battery: B1 }\n' },
     ],
     run(record, raise) {
-        for (const problem of [...partsInSpaces(record), ...partsListed(record), ...batteriesInLine(record)]) {
+        for (const problem of [...partsInSpaces(record), ...partsUnplaced(record), ...partsListed(record), ...batteriesInLine(record)]) {
             raise(problem);
         }
     },
@@ -80,6 +81,22 @@ function partsInSpaces(record: SurveyRecord): readonly Raised[] {
         return [isMarked === undefined ? hint(part, `${nameOf(part)} stands in a space with gasoline; record whether it bears a mark of ignition protection (ignition-protected).`)
             : unmarked(part, part, 'ignition-protected', true)];
     });
+}
+
+/** Parts without the mark whose space is not recorded, where gasoline is inside the boat. */
+function partsUnplaced(record: SurveyRecord): readonly Raised[] {
+    const engines = ofKind(record, 'engine');
+    const isOutside = engines.length > 0 && engines.every(engine => isKind(record, engine, 'outboard'));
+    if (vesselFuel(record) !== 'gasoline' || isOutside) {
+        return [];
+    }
+    return [...record.components.values()].filter(part => flagOf(part, 'ignition-protected') === false && !part.facts.has('ignition-space') && !part.facts.has('isolated-by') && !isListed(record, part))
+        .map(part => (isKind(record, part, 'blower') ? unmarked(part, part, 'ignition-protected', true)
+            : { ...hint(part, `${nameOf(part)} bears no mark of ignition protection; record whether it stands in a space with gasoline (ignition-space).`), at: part.facts.get('ignition-protected')?.span ?? part.idSpan }));
+}
+
+function isListed(record: SurveyRecord, part: Component): boolean {
+    return ofKind(record, 'machinery-space').some(space => space.facts.get('unmarked-parts')?.values.some(value => value.type === 'component' && value.id === part.id) ?? false);
 }
 
 /** Parts that a space with gasoline names as unmarked. */
@@ -101,16 +118,17 @@ function hint(part: Component, message: string): Raised {
 }
 
 function unmarked(part: Component, on: Component, property: string, takesMark: boolean): Raised {
-    const where = on === part ? 'in a space with gasoline' : `in ${on.title ?? on.id}, with gasoline,`;
+    const isBlower = part.kind === 'blower' && !part.facts.has('ignition-space');
+    const stands = on !== part ? `stands in ${on.title ?? on.id}, with gasoline,` : isBlower ? 'draws the air of a space with gasoline' : 'stands in a space with gasoline';
     return {
         components: on === part ? [part] : [part, on],
         at: on.facts.get(property)?.span ?? on.idSpan,
-        message: `${nameOf(part)} stands ${where} and bears no mark of ignition protection, nor does anything part it from the gasoline (good practice per 33 CFR 183.410). A spark in vapor is an explosion; renew it with a protected part, or move it.`,
+        message: `${nameOf(part)} ${stands} and bears no mark of ignition protection, nor does anything part it from the gasoline (good practice per 33 CFR 183.410). A spark in vapor is an explosion; renew it with a protected part, or move it.`,
         corrections: takesMark ? [{ kind: 'set-fact', title: `Record that ${part.id} bears the mark`, component: part, property: 'ignition-protected', value: 'yes' }] : [],
         draft: {
             title: `${nameOf(part)} may spark in a gasoline space`,
             urgency: 'at-once',
-            seen: `${nameOf(part)} stands ${where} and bears no mark of ignition protection; no bulkhead, deck or 2 ft of open air parts it from the gasoline.`,
+            seen: `${nameOf(part)} ${stands} and bears no mark of ignition protection; no bulkhead, deck or 2 ft of open air parts it from the gasoline.`,
             because: 'Gasoline vapor that gathers there may be lit by a spark of it, and explodes.',
             recommend: `Leave the current of ${part.id} off until it is renewed with a part marked as ignition-protected, or moved out of the space.`,
             cites: [['33 CFR 183', '183.410']],

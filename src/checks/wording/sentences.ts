@@ -19,7 +19,7 @@ const alsoWord = /\b(?:no|port|max|min)$/iu;
 
 /** A pattern whose blanks also stand for a line break with what indents the next line. */
 export function spaced({ source, flags }: RegExp): RegExp {
-    return new RegExp(source.replaceAll(' ', '\\s+'), flags);
+    return new RegExp(source.replaceAll(/ [?*](?!\?)/g, '\\s*').replaceAll(' ', '\\s+'), flags);
 }
 
 /** In a text over several lines a quotation needs no backslashes; what stands in it is not said by the surveyor. */
@@ -55,15 +55,16 @@ const negation = spaced(/\b(?:not(?! only| just| merely)|no(?! doubt)|never|none
 
 /** Whether the words before an offset deny what stands there. */
 export function isDenied(said: string, index: number): boolean {
-    const before = said.slice(0, index);
+    // An aside between commas does not end the clause: not, in the surveyor's view, sound.
+    const before = said.slice(0, index).replace(/,\s[^,.;:]{1,40},(?=\s)/gu, aside => ' '.repeat(aside.length));
     const from = [...before.matchAll(clauseBreak)].reduce((_, match) => match.index + match[0].length, 0);
     return negation.test(before.slice(from));
 }
 
 const reporter = "(?:owners?|sellers?|brokers?|buyers?|clients?|yards?|builders?|makers?|manufacturers?|dealers?|skippers?|captains?|masters?|crew|mechanics?|engineers?|riggers?|operators?|insurers?|underwriters?|previous surveyors?|listing|advertisements?|brochures?|sheet|logs?|logbook|papers?|invoices?|receipts?|labels?|manuals?|certificates?|claim|statements?|earlier reports?|previous reports?|he)";
-const reports = '(?:stat(?:es?|ed|ing)|sa(?:ys?|id)|reports?|reported|claim(?:s|ed)?|describ(?:es?|ed)|advertis(?:es?|ed)|calls?|called|alleg(?:es?|ed)|told|tells?|inform(?:s|ed)|advis(?:es?|ed)|believ(?:es?|ed)|thinks?|thought|assur(?:es?|ed)|reads?|notes?|noted|mention(?:s|ed)?|recall(?:s|ed)?|lists?|listed|guarantees?|guaranteed|warrants?|warranted|has it)';
+const reports = '(?:stat(?:es?|ed|ing)|sa(?:ys?|id)|reports?|reported|claim(?:s|ed)?|describ(?:es?|ed)|advertis(?:es?|ed)|calls?|called|alleg(?:es?|ed)|told|tells?|writes?|wrote|judged?|inform(?:s|ed)|advis(?:es?|ed)|believ(?:es?|ed)|thinks?|thought|assur(?:es?|ed)|reads?|notes?|noted|mention(?:s|ed)?|recall(?:s|ed)?|lists?|listed|guarantees?|guaranteed|warrants?|warranted|has it)';
 const reportedBefore = spaced(new RegExp(`\\b${reporter}\\b(?:['’]s? [\\p{L}-]+)?(?: [\\p{L}()-]+){0,5}? ${reports}\\b|\\baccording to\\b|\\b(?:is|was|are|were|been) (?:said|stated|reported|claimed|believed|understood|alleged|advertised|described|listed|sold|represented)(?: to| as| that| by|,)|\\bas (?:stated|reported|told|advertised|claimed|said)\\b|\\b(?:told|informed|advised) (?:that|by|of)\\b`, 'iu'));
-const reportedAfter = spaced(new RegExp(`\\b(?:${reports} (?:by )?(?:the |her |his |previous )*${reporter}|(?:the )?${reporter} ${reports}|according to|as stated|as (?:reported|told|claimed))\\b[^.;]*$`, 'iu'));
+const reportedAfter = spaced(new RegExp(`\\b(?:${reports} (?:by )?(?:the |her |his |previous )*${reporter}|(?:the )?${reporter} ${reports}|according to|as stated|as (?:reported|told|claimed))\\b[^;]*$`, 'iu'));
 
 /** Whether a sentence gives the words at an offset as another's: the owner states, according to, is said to be. */
 export function isReported(said: string, index: number): boolean {

@@ -12,16 +12,16 @@ interface Promise_ {
 
 /** What may follow "like new" where it is said of the thing itself, and not of its likeness to a new one. */
 const asNewEnd = String.raw`(?=\s*(?:[.,;:!?)"”]|$)|\s+(?:condition|state|shape|order|inside|throughout|in|on|at|and|but|with|for|since|after|where|despite|though|when|below|above|forward|aft|or|to|overall|again)\b)`;
-const geometry = '(?:square|flat|flush|round|straight|level|plumb|true|parallel|perpendicular|horizontal|vertical|circular|aligned|centered|concentric|in line|legible|visible|matched|alignment|balance|circles?|squares?|angles?|storm)';
+const geometry = '(?:square|flat|flush|round|straight|level|plumb|true|parallel|perpendicular|horizontal|vertical|circular|aligned|centered|concentric|in line|legible|visible|matched|alignment|balance|circles?|squares?|angles?|storm|conditions|weather|calm|day|timing|example|record)';
 /** Things that a claim on all of them speaks for, seen or not. */
 const whole = '(?:systems?|equipment|gear|machinery|electronics|appliances?|components?|items?|parts?|fittings?|wiring|installations?)';
-const fine = String.raw`(?:works?|worked|functions?|functioned|operates?|operated|(?:is|are|was|were)(?: found)?(?: (?:to be|in))?(?: (?:very|good|full|proper))? (?:good|sound|working|proper|perfect|serviceable|satisfactory|fine|order|operational|functional))`;
+const fine = String.raw`(?:works?|worked|functions?|functioned|operates?|operated|(?:is|are|was|were)(?: found)?(?: (?:to be|in))?(?: (?:very|good|full|proper|working|perfect))* (?:good|sound|working|proper|perfect|serviceable|satisfactory|fine|order|operational|functional))`;
 
 const promises: readonly Promise_[] = [
     { pattern: /\b(?:we|I|the surveyor|surveyors?) (?:hereby |can |do )?(?:guarantees?|warrants?)\b/giu, says: 'promises' },
     { pattern: /(?<!(?:maker|builder|dealer|yard|manufacturer)['’]?s?['’]? )(?<!under )\b(?:is|are|be|can be|been) (?:guaranteed|warranted)\b/giu, says: 'promises' },
     { pattern: /\bin perfect (?:(?:working|running|sailing) )?(?:condition|order|shape)\b/giu, says: 'claims more than an eye can see', instead: 'sound where seen' },
-    { pattern: new RegExp(String.raw`(?<!\bthe )\bperfect(?:ly)?\b(?! (?:${geometry})\b)|\b(?:flawless|faultless)(?:ly)?\b|\b(?:mint|pristine|immaculate) condition\b`, 'giu'), says: 'claims more than an eye can see' },
+    { pattern: new RegExp(String.raw`(?<!\b(?:the|(?:weather|wind|sea|visibility|day|light) (?:is|was)) )\bperfect(?:ly)?\b(?! (?:${geometry})\b)|\b(?:flawless|faultless)(?:ly)?\b|\b(?:mint|pristine|immaculate) condition\b`, 'giu'), says: 'claims more than an eye can see' },
     { pattern: /(?<!certificates? of )\bsea-?worth(?:y|iness)\b/giu, says: 'is a judgement of law and of use that a survey does not make' },
     { pattern: /\b(?:no|free (?:of|from)(?: all| any)?) (?:problems?|defects?|faults?|issues?)\b(?! (?:was|were|is|are|has been|have been) (?:seen|found|noted|heard|recorded|observed))(?=\s*(?:[.,;:!?"”]|$|at all|whatsoever|and\b|with\b|in\b|on\b|of any))/giu, says: 'speaks for what was not seen', instead: 'nothing wrong was seen' },
     { pattern: /\b(?:trouble|problem|defect|fault)-free\b/giu, says: 'speaks for what was not seen' },
@@ -35,7 +35,9 @@ const promises: readonly Promise_[] = [
 ].map(promise => ({ ...promise, pattern: spaced(promise.pattern) }));
 
 /** A claim on all that says of which, or how they were tried, is an observation. */
-const bounded = spaced(/\b(?:that|which|tried|tested|seen|reached|named|listed|inspected|opened|when|switched)\b/iu);
+const bounded = spaced(/\b(?:that|which|tried|tested|seen|reached|named|listed|opened|when|switched)\b/iu);
+const inspected = spaced(/\b(?:inspected|examined|surveyed|checked)\b/iu);
+const limited = spaced(/^,? (?:when|where|as far as|but for|except|apart from|other than|save|from (?:outside|inside|deck|the|below|above|ashore))\b/iu);
 /** A sentence that gives no warranty denies whatever promise it names. */
 const disclaimer = spaced(/\b(?:no|not|nor|neither|without)\b[^.;]*\b(?:warrant(?:y|ies|s)?|guarantees?|representations?|opinions?|assurances?|promises?|certif(?:y|ies|ied|icate))\b/iu);
 /** A denial after the words: a perfect seal cannot be had, her seaworthiness was not judged. */
@@ -109,11 +111,17 @@ function promisesIn(said: string): { readonly index: number; readonly text: stri
     return found.sort((a, b) => a.index - b.index).filter((each, i, all) => !all.slice(0, i).some(other => other.index + other.text.length > each.index));
 }
 
+/** A claim on the whole that says of which, from where, how they were tried, or but for what. */
+function isBounded(text: string, after: string): boolean {
+    const isOfAll = /^(?:all|every|each)/iu.test(text);
+    const isInspected = inspected.test(text);
+    return (isOfAll && !isInspected && bounded.test(text)) || ((isOfAll || isInspected) && limited.test(after));
+}
+
 /** Said outright by the surveyor: not denied, not hung on a condition, not another's words. */
 function isSaid(said: string, { 0: text, index }: RegExpExecArray): boolean {
     const after = said.slice(index + text.length);
-    const isUnlimited = /^(?:all|every|each)/iu.test(text) ? !bounded.test(text) && !/^\s+(?:when|as far as|where)\b/iu.test(after) : true;
-    return isUnlimited && !isDenied(said, index) && !isConditional(said, index) && !isReported(said, index) && !disclaimer.test(said)
+    return !isBounded(text, after) && !isDenied(said, index) && !isConditional(said, index) && !isReported(said, index) && !disclaimer.test(said)
         && !(!/\band\b/iu.test(after.slice(0, 40)) && deniedAfter.test(after));
 }
 

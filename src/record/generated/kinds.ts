@@ -1116,6 +1116,22 @@ export interface CowlFacts extends ComponentFacts {
     readonly 'faces': Word<'forward' | 'aft' | 'turning'>;
 }
 
+/** Pipe. A rigid pipe of a run. */
+export interface PipeFacts extends FittingFacts {
+    /** Length */
+    readonly 'length': Quantity;
+}
+
+/** Exhaust pipe. A dry part of the exhaust, or a pipe of the wet one. */
+export interface ExhaustPipeFacts extends PipeFacts {
+    /** Temperature of its skin under load */
+    readonly 'temperature': Quantity;
+    /** Whether it is lagged where a hand can reach it */
+    readonly 'lagged': Word<'yes' | 'no'>;
+    /** Whether it is held and free to grow with heat */
+    readonly 'supported': Word<'yes' | 'no'>;
+}
+
 /** Fire extinguisher. A portable fire extinguisher. */
 export interface ExtinguisherFacts extends ComponentFacts {
     /** Rating as marked: 5-B, 10-B, 20-B, or the older B-I and B-II */
@@ -1706,6 +1722,12 @@ export interface FindingFacts {
     readonly 'cost': Quantity;
     /** Other findings or papers it hangs together with */
     readonly 'related': Text;
+    /** Its number in the report that is followed up */
+    readonly 'earlier': Text;
+    /** At a damage survey: whether it is of the occurrence, or older */
+    readonly 'relation': Word<'new' | 'old' | 'related' | 'unrelated' | 'unknown'>;
+    /** Part of the cost that leaves her better than before the damage */
+    readonly 'betterment': Quantity;
     /** At a re-inspection: what became of the recommendation */
     readonly 'outcome': Word<'done-and-seen' | 'done-as-stated' | 'in-part' | 'open' | 'declined'>;
     /** What shows the outcome: what was seen or tried, an invoice, a test */
@@ -1926,12 +1948,6 @@ export interface GasHoseFacts extends HoseFacts {
     readonly 'makers-term': Quantity;
     /** How its ends are made */
     readonly 'end-fittings': Word<'crimped' | 'screwed' | 'worm-clip'>;
-}
-
-/** Pipe. A rigid pipe of a run. */
-export interface PipeFacts extends FittingFacts {
-    /** Length */
-    readonly 'length': Quantity;
 }
 
 /** Gas line. A rigid line for cooking gas. */
@@ -2400,6 +2416,18 @@ export interface HullPotentialFacts extends ComponentFacts {
     readonly 'part': ComponentRef;
 }
 
+/** Bolts. A set of bolts or machine screws that holds one fitting; the bolts of the keel and the fastenings of planks are kinds of their own. */
+export interface BoltsFacts extends ComponentFacts {
+    /** Diameter of the shank */
+    readonly 'diameter': Quantity;
+    /** Share of the width of their heads that is gone */
+    readonly 'heads-wasted': Quantity;
+    /** Year one was last drawn */
+    readonly 'drawn': Quantity;
+    /** Whether they are tight */
+    readonly 'tightness': Word<'tight' | 'loose' | 'not-tried'>;
+}
+
 /** Hull opening. A hole through the hull. The hose, valve and tail behind it are recorded in its run. */
 export interface HullOpeningFacts extends Omit<FittingFacts, 'size'> {
     /** Nominal size as marked; a pipe size is not a hose size */
@@ -2638,6 +2666,12 @@ export interface AirConditionerFacts extends ApplianceFacts {
 
 /** Wash-down pump. Pumps raw water on deck. */
 export interface WashDownPumpFacts extends PumpFacts {
+}
+
+/** Grating. A grating or guard over an opening in the hull. */
+export interface GratingFacts extends FittingFacts {
+    /** Whether growth or paint blocks it */
+    readonly 'blocked': Word<'yes' | 'no'>;
 }
 
 /** Propeller shaft. Carries the propeller. */
@@ -3694,6 +3728,8 @@ export interface KindFacts {
     readonly 'machinery-space': MachinerySpaceFacts;
     readonly 'electrical-part': ElectricalPartFacts;
     readonly 'cowl': CowlFacts;
+    readonly 'pipe': PipeFacts;
+    readonly 'exhaust-pipe': ExhaustPipeFacts;
     readonly 'extinguisher': ExtinguisherFacts;
     readonly 'fixed-extinguisher': FixedExtinguisherFacts;
     readonly 'fire-blanket': FireBlanketFacts;
@@ -3744,7 +3780,6 @@ export interface KindFacts {
     readonly 'regulator': RegulatorFacts;
     readonly 'gas-gauge': GasGaugeFacts;
     readonly 'gas-hose': GasHoseFacts;
-    readonly 'pipe': PipeFacts;
     readonly 'gas-line': GasLineFacts;
     readonly 'gas-valve': GasValveFacts;
     readonly 'gas-test': GasTestFacts;
@@ -3780,6 +3815,7 @@ export interface KindFacts {
     readonly 'trim-tab': TrimTabFacts;
     readonly 'bow-thruster': BowThrusterFacts;
     readonly 'hull-potential': HullPotentialFacts;
+    readonly 'bolts': BoltsFacts;
     readonly 'hull-opening': HullOpeningFacts;
     readonly 'through-hull': ThroughHullFacts;
     readonly 'skin-fitting': SkinFittingFacts;
@@ -3814,6 +3850,7 @@ export interface KindFacts {
     readonly 'treatment-device': TreatmentDeviceFacts;
     readonly 'air-conditioner': AirConditionerFacts;
     readonly 'wash-down-pump': WashDownPumpFacts;
+    readonly 'grating': GratingFacts;
     readonly 'shaft': ShaftFacts;
     readonly 'coupling': CouplingFacts;
     readonly 'shaft-seal': ShaftSealFacts;
@@ -3953,10 +3990,12 @@ export interface AnyFacts {
     readonly 'below-waterline': Quantity;
     readonly 'bends': Text;
     readonly 'bent': Word<'yes' | 'no'>;
+    readonly 'betterment': Quantity;
     readonly 'blades': Quantity;
     readonly 'blank-aboard': Word<'yes' | 'no'>;
     readonly 'block-original': Quantity;
     readonly 'block-reading': Quantity;
+    readonly 'blocked': Word<'yes' | 'no'>;
     readonly 'body': Word<'metal' | 'plastic' | 'glass-bowl'>;
     readonly 'bolts': Word<'tight' | 'loose' | 'missing' | 'not-seen'>;
     readonly 'bond': Word<'sound' | 'parted' | 'not-seen'>;
@@ -4094,6 +4133,7 @@ export interface AnyFacts {
     readonly 'drop': Quantity;
     readonly 'dry-reference': Quantity;
     readonly 'duration': Quantity;
+    readonly 'earlier': Text;
     readonly 'earlier-date': DateValue;
     readonly 'earlier-hours': Quantity;
     readonly 'earlier-source': Text;
@@ -4180,6 +4220,7 @@ export interface AnyFacts {
     readonly 'grounded': Word<'yes' | 'no'>;
     readonly 'hand': Word<'right' | 'left'>;
     readonly 'handle': Word<'fitted' | 'gone' | 'tied'>;
+    readonly 'heads-wasted': Quantity;
     readonly 'heard-outside': Word<'yes' | 'no'>;
     readonly 'hearth': Word<'yes' | 'no'>;
     readonly 'height': Quantity;
@@ -4459,6 +4500,7 @@ export interface AnyFacts {
     readonly 'reinforced': Word<'yes' | 'no'>;
     readonly 'reinforcement': Word<'none' | 'textile' | 'wire'>;
     readonly 'related': Text;
+    readonly 'relation': Word<'new' | 'old' | 'related' | 'unrelated' | 'unknown'>;
     readonly 'release': Word<'works' | 'stiff' | 'none' | 'not-tried'> | Word<'float-free' | 'manual' | 'personal'>;
     readonly 'relief-valve': Word<'works' | 'seized' | 'none' | 'not-tried'>;
     readonly 'remark': Text;
@@ -4613,6 +4655,7 @@ export interface AnyFacts {
     readonly 'text': Text;
     readonly 'thickness': Quantity;
     readonly 'thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
+    readonly 'tightness': Word<'tight' | 'loose' | 'not-tried'>;
     readonly 'tip-gap': Quantity;
     readonly 'tip-play': Quantity;
     readonly 'tonnage-form': Word<'ship' | 'sailing' | 'sailing-keel-in-depth' | 'box'>;

@@ -43,6 +43,7 @@ describe('counts-or-dates-disagree', () => {
         ['engaged: 2026-11\n    attended 2026-10-06 ashore "Yard"', 1], ['engaged: 2026-10\n    attended 2026-10-06 ashore "Yard"', 0],
         ['attended 2026-10-06 ashore "Yard"\n    attended 2026-10-09 ashore "Yard"\n    issued: 2026-10-08', 1], ['issued: 2026-10-08\n    attended 2026-10-08 ashore "Yard"', 0],
         ['scope: "Three findings follow."\n    attended 2026-10-06 ashore "Yard"', 1], ['scope: "The earlier report had 3 findings."\n    attended 2026-10-06 ashore "Yard"', 0],
+        ['scope: "One finding is due before launch, and two recommendations are for the upkeep."\n    attended 2026-10-06 ashore "Yard"', 0],
         ['scope: "No findings of the rigger were at hand."\n    attended 2026-10-06 ashore "Yard"', 0],
     ])('%s: %i', (facts, count) => {
         expect(raisedBy('counts-or-dates-disagree', survey(facts))).toHaveLength(count);
@@ -63,7 +64,9 @@ describe('contradicting-values', () => {
     const said = (text: string, facts: string) => `vessel "Marram" {\n    note "${text}"\n}\n${facts}\n`;
     it.each([
         ['All seacocks worked freely.', 'valve V1 { works: seized }', 1], ['All seacocks worked freely.', 'valve V1 { works: free }', 0],
-        ['All seacocks worked freely.', 'valve V1 { works: not-tried }', 0], ['Every valve was opened and turned; all sea valves operate.', 'seacock V1 { works: stiff }', 1],
+        ['All seacocks worked freely.', 'valve V1 { works: not-tried }', 0], ['Every valve was opened and turned; all sea valves operate.', 'seacock V1 { works: stiff }', 0], ['All sea valves operate freely.', 'seacock V1 { works: stiff }', 1],
+        ['Every seacock was operated and found free.', 'valve V1 { works: seized }', 1], ['The seacocks all turned freely.', 'valve V1 { works: seized }', 1], ['None of the seacocks was seized.', 'valve V1 { works: seized }', 1],
+        ['All seacocks worked with the exception of the engine intake.', 'valve V1 { works: seized }', 0], ['All seacocks that could be reached worked.', 'valve V1 { works: seized }', 0], ['All valves are free of corrosion.', 'valve V1 { works: seized }', 0],
         ['All seacocks worked except the one in the head.', 'valve V1 { works: seized }', 0], ['Not all seacocks worked.', 'valve V1 { works: seized }', 0],
         ['All seacocks should work freely.', 'valve V1 { works: seized }', 0], ['All navigation lights worked.', 'navigation-light L1 { works: no }', 1],
         ['All pumps ran.', 'bilge-pump P1 { condition: failed }', 1], ['All pumps ran.', 'bilge-pump P1', 0],
@@ -82,7 +85,9 @@ describe('other-boat-left-in', () => {
     it.each([
         ['type: sailing-yacht', 'S/Y Sanderling lay afloat.', ['Sanderling']], ['type: sailing-yacht', 'S/Y Marram lay afloat.', []], ['type: sailing-yacht', 'The yacht “Sanderling” lay afloat.', ['Sanderling']],
         ['type: sailing-yacht', 'She is a sistership of S/Y Sanderling.', []], ['fuel: diesel', 'The carburetor was clean.', ['carburetor']], ['fuel: diesel', 'No gasoline was found.', []],
-        ['fuel: gasoline', 'The injectors were clean.', ['injectors']], ['type: houseboat', 'The mainsail was bent on.', ['mainsail']], ['type: houseboat', 'The radar mast was firm.', []],
+        ['fuel: gasoline', 'The injectors were clean.', []], ['fuel: gasoline', 'The glow plugs were clean.', ['glow plugs']],
+        ['fuel: diesel', 'A can of gasoline for the tender stood on deck.', []], ['fuel: diesel', 'The rule binds boats with gasoline engines only.', []], ['fuel: gasoline', 'A diesel-fired heater is fitted.', []],
+        ['type: sailing-yacht', 'The ketch Sanderling was seen ashore.', ['Sanderling']], ['type: sailing-yacht', 'The yacht Club was shut.', []], ['type: motor-yacht', 'The fan shroud was bent.', []], ['type: houseboat', 'The mainsail was bent on.', ['mainsail']], ['type: houseboat', 'The radar mast was firm.', []],
         ['engines: 1', 'The port engine was warm.', ['port engine']], ['engines: 2', 'The single engine was warm.', ['The single engine']],
         ['hull-number: "XQZ12345H495"', 'The plate reads XQZ54321H495.', ['XQZ54321H495']], ['hull-number: "XQZ12345H495"', 'The plate reads XQZ12345H495.', []],
     ])('%s | %s', (facts, note, expected) => {
@@ -95,8 +100,13 @@ describe('cited-without-clause', () => {
     it.each([
         ['"33 CFR 175"', 'It wears.', 1], ['"33 CFR 175" "175.320"', 'It wears.', 0], ['"46 CFR 171.119"', 'It wears.', 0], ['"ABYC H-27"', 'It wears.', 1], ['"ABYC H-27" "27.5.1"', 'It wears.', 0],
         ['"ABYC H-27" "27.5.1"', 'This violates the rule.', 1], ['"ABYC H-27" "27.5.1"', 'This is not required by law.', 0], ['"Good practice"', 'It wears.', 0], ['"33 CFR 175" "175.320"', 'This is required by law.', 0],
+        ['"ABYC H-27" "27.5.1"', 'Two clamps are mandatory.', 1], ['"ABYC H-27" "27.5.1"', 'Two clamps are required.', 1], ['"ABYC H-27" "27.5.1"', 'Two men are required to lift it.', 0],
+        ['"Good practice"', 'It does not comply with federal law.', 1], ['"ABYC H-27" "27.5.1"', 'ABYC asks for two.', 0],
     ])('%s | %s: %i', (cites, because, count) => {
         expect(pointed('cited-without-clause', cited(cites, because))).toHaveLength(count);
+    });
+    it.each([['ABYC requires two clamps.', 1], ['It does not comply with ABYC.', 1], ['Good practice per ABYC H-27 asks for two.', 0], ['ABYC does not require it.', 0]])('called upon in words: %s', (because, count) => {
+        expect(pointed('cited-without-clause', `hose H1\n${finding('F1', 'place: "Port"').replace('It wears.', because)}`)).toHaveLength(count);
     });
     it('keeps a builder’s rule to the boats it binds', () => {
         const rule = '"33 CFR 183" "183.455"';
@@ -111,7 +121,7 @@ describe('photographs', () => {
     const shown = (caption: string, side: string) => `shroud S1 {\n    side: ${side}\n    photo "photos/1.jpg" "${caption}"\n}\n`;
     it.each([
         ['Port cap shroud', 'starboard', 1], ['Port cap shroud', 'port', 0], ['Stbd shroud', 'port', 1], ['The fuel port', 'starboard', 0], ['Port and starboard shrouds', 'port', 0], ['Portlight', 'starboard', 0],
-        ['Port cap shroud', 'centerline', 0],
+        ['Port cap shroud', 'centerline', 0], ['Port Skarvik yard, cap shroud', 'starboard', 0], ['Shroud, looking from port', 'starboard', 0], ['Shroud, port side', 'starboard', 1], ['Port Shroud', 'starboard', 1],
     ])('%s on the %s side: %i', (caption, side, count) => {
         expect(raisedBy('photo-loose-or-wrong-side', shown(caption, side))).toHaveLength(count);
     });
@@ -159,5 +169,11 @@ describe('figure-unusual', () => {
         const text = 'seacock SV1 { spigot: 38 mm }\nhose H1 { bore: 38 in }\nrun R1: SV1 -> H1\n';
         expect(raisedBy('hose-and-spigot-differ', text)).toHaveLength(1);
         expect(raisedBy('figure-unusual', text)).toHaveLength(0);
+    });
+});
+
+describe('recommendation-closed-unproved', () => {
+    it.each([['The owner says it is done.', 1], ['Stated by the yard.', 1], ['Stated by the yard; invoice 117 seen.', 0], ['The valve was worked three times.', 0]])('%s: %i', (evidence, count) => {
+        expect(raisedBy('recommendation-closed-unproved', `hose H1\n${finding('F1', `outcome: done-and-seen\n    evidence: "${evidence}"`)}`)).toHaveLength(count);
     });
 });
