@@ -49,7 +49,9 @@ export class SurveyInlayHintProvider implements InlayHintProvider {
             if (!role || startOf(role.token) > to) {
                 break;
             }
-            if (role.name !== 'figure' || role.frame.owner === 'kind') {
+            // A table stays a table: its cells are told in both systems by the report.
+            const isCell = role.frame.owner === 'reading' && role.property === undefined;
+            if (role.name !== 'figure' || role.frame.owner === 'kind' || isCell) {
                 continue;
             }
             const parsed = parseFigure(role.token.image);
