@@ -44,7 +44,8 @@ const floodingRate: ComputedProperty = {
     needs: ['bore or size', 'below-waterline'],
     assumption: 'sharp-edged opening, discharge coefficient by the yardstick flow-coefficient (0.6 unless the firm sets another), no water yet inside',
     text: (component, record) => {
-        const runs = runsThrough(record, component).filter(run => run.components[0] === component);
+        // A run may be written from either end.
+        const runs = runsThrough(record, component).filter(run => run.components[0] === component || (run.end === 'component' && run.components.at(-1) === component));
         const bores = (runs.length > 0 ? runs : [undefined]).map(run => narrowestBoreM(record, component, run)).filter(bore => bore !== undefined);
         const boreM = bores.length > 0 ? Math.max(...bores) : undefined;
         const depthM = siOf(component, 'below-waterline');

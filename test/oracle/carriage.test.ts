@@ -35,6 +35,7 @@ oracle('extinguishers by length', [
         ['40 ft', false, '3+0 or 1+1'], ['40 ft', true, '2+0 or 0+1'], ['65 ft', false, '3+0 or 1+1'], ['65.1 ft', false, ''],
     ] as const).map(([length, isFixed, expected]): CheckValue => ({ id: `${length}${isFixed ? ' fixed' : ''}`, says: `of 5-B + of 20-B: ${expected || 'by tonnage'}`, actual: () => ways(length, isFixed), expected, source: rule320, provenance: 'published' })),
     { id: '7.a', says: '34 ft with a fixed system and no 5-B that counts', actual: () => verdict('vessel "M" { length-on-deck: 34 ft  fuel: diesel }\nfixed-extinguisher F1\nextinguisher X1 { rating: other }\n'), expected: 'extinguishers-too-few', source: rule320, provenance: 'published' },
+    { id: '7.a alone', says: '34 ft with a fixed system and no portable at all', actual: () => verdict('vessel "M" { length-on-deck: 34 ft  fuel: diesel }\nfixed-extinguisher F1\n'), expected: 'extinguishers-too-few', source: rule320, provenance: 'published' },
     { id: '7.b', says: '42 ft with two 5-B', actual: () => verdict('vessel "M" { length-on-deck: 42 ft  fuel: diesel }\nextinguisher X1 { rating: b-5  quantity: 2 }\n'), expected: 'extinguishers-too-few', source: rule320, provenance: 'published' },
     { id: '7.c', says: 'a disposable bottle of 2013 had expired in 2026', actual: () => disposableExpiry(2013) < 2026, expected: true, source: 'rule in force since 20 April 2022', provenance: 'published' },
     { id: '7.c verdict', says: 'the same on a survey', actual: () => verdict(`${attended}vessel "M" { length-on-deck: 25 ft  fuel: diesel }\nextinguisher X1 { rating: b-5  disposable: yes  made: 2013 }\nextinguisher X2 { rating: b-5 }\n`), expected: 'extinguisher-out-of-date', source: 'rule in force since 20 April 2022', provenance: 'published' },
@@ -167,4 +168,12 @@ oracle('hull numbers, all forms', [
     ...(['I', 'O', 'Q'] as const).map((letter): CheckValue => ({ id: `${letter} in the serial`, says: 'is never used', actual: () => read(`ABC12${letter}45A090`), expected: 'bad serial', source: rule25, provenance: 'published' })),
     ...([['ABC12345H49', 11], ['ABC12345H4955', 13]] as const).map(([text, count]): CheckValue => ({ id: `8.j ${count}`, says: `${count} characters`, actual: () => read(text), expected: 'bad length', source: rule25, provenance: 'published' })),
     { id: 'boat of 1970', says: 'has no set form', actual: () => verdict('vessel "M" { hull-number: "4711"  built: 1970 }\n'), expected: 'none', source: `${rule25}, from 1 November 1972 on`, provenance: 'published' },
+]);
+
+const flameRule = '46 CFR 25.35-1, backfire flame control';
+oracle('flame control of gasoline engines', [
+    { id: '7.h', says: '27 ft, gasoline inboard without a flame arrester', actual: () => verdict('vessel "M" { length-on-deck: 27 ft  fuel: gasoline }\nmain-engine E1 { flame-arrester: no }\n'), expected: 'flame-control-missing', source: flameRule, provenance: 'published' },
+    { id: '7.h outboard', says: '27 ft, gasoline outboard without one', actual: () => verdict('vessel "M" { length-on-deck: 27 ft  fuel: gasoline }\noutboard O1 { flame-arrester: no }\n'), expected: 'none', source: flameRule, provenance: 'published' },
+    { id: '7.h fitted', says: 'the same inboard with one', actual: () => verdict('vessel "M" { length-on-deck: 27 ft  fuel: gasoline }\nmain-engine E1 { flame-arrester: yes }\n'), expected: 'none', source: flameRule, provenance: 'published' },
+    { id: '7.h before', says: 'an inboard installed on 25 April 1940', actual: () => verdict('vessel "M" { length-on-deck: 27 ft  fuel: gasoline }\nmain-engine E1 { flame-arrester: no  fitted: 1940-04-25 }\n'), expected: 'none', source: flameRule, provenance: 'published' },
 ]);

@@ -27,7 +27,7 @@ oracle('fuel', [
         id: `hose ${type} ${place}`, says: row[type], actual: () => judgeFuelHose(type, place), expected: row[type], source: '33 CFR 183.558(a), (b)', provenance: 'published',
     }))),
     { id: 'leak', says: '5 ounces in 2-1/2 minutes are 147.9 mL', actual: () => convertTo(leakLimitM3, 'mL'), expected: 147.87, within: 0.01, source: '33 CFR 183.558(b)', provenance: 'published' },
-    { id: '6.f B2', says: 'gasoline fill hose B2, leak when cut not known', actual: () => verdict('fuel-hose-class', fill('fuel-b2')), expected: 'warning', source: '33 CFR 183.558(b)(1)', provenance: 'published' },
+    { id: '6.f B2', says: 'gasoline fill hose B2, leak when cut not known', actual: () => verdict('fuel-hose-class', fill('fuel-b2')), expected: 'error', source: '33 CFR 183.558(b)(1)', provenance: 'published' },
     { id: '6.f A2', says: 'the same hose A2', actual: () => verdict('fuel-hose-class', fill('fuel-a2')), expected: 'silent', source: '33 CFR 183.558(b)(1)', provenance: 'published' },
     { id: '6.g', says: 'B1 between pump and carburetor', actual: () => verdict('fuel-hose-class', `${gasoline}fuel-pump P1\nhose H1 { class: fuel-b1  leak-when-cut: 1 fl-oz }\ncarburetor C1\nrun R1 { service: fuel-feed }: P1 -> H1 -> C1\n`), expected: 'error', source: '33 CFR 183.558(a)', provenance: 'published' },
     { id: 'unmarked', says: 'hose without a mark on gasoline', actual: () => verdict('fuel-hose-class', feed('hose H1 { class: unmarked }', 'T1 -> H1 -> E1')), expected: 'error', source: '33 CFR 183.540(e)', provenance: 'published' },

@@ -7,6 +7,7 @@ import { leastLifelineM, widestSpacingM } from '../../src/trade/lifelines.js';
 import { listRad, listStep } from '../../src/trade/list.js';
 import { contrastStep, isEarly, moistureRatio, woodStep } from '../../src/trade/moisture.js';
 import { hollowStep, shareHollow } from '../../src/trade/percussion.js';
+import { tubeFallShare } from '../../src/trade/tube-pressure.js';
 import { isGaugeOff, meanOf, overthickness, wastageShare, wastageStep } from '../../src/trade/wastage.js';
 import { judged, raisedBy } from '../checks/check-text.js';
 import { oracle, type CheckValue } from './table.js';
@@ -82,4 +83,15 @@ oracle('ground tackle, rig and lifelines', [
     { id: 'lifeline spacing', says: '2.2 m, 7 ft 2-1/2 in', actual: () => Math.abs(widestSpacingM - si('7 ft 2-1/2 in')) < 0.005, expected: true, source: 'offshore racing rules', provenance: 'secondary' },
     { id: 'lifeline small', says: '450 mm under 8.5 m', actual: () => leastLifelineM(true, 8.4), expected: 0.45, within: 1e-9, source: 'offshore racing rules', provenance: 'secondary' },
     { id: 'rigging', says: 'wire of 12 years stands, of 13 does not', actual: () => ['2014-10', '2013-09'].map(fitted => verdict('rigging-old', `survey "1" pre-purchase { attended 2026-10-06 afloat "Yard" }\nshroud S1 { fitted: ${fitted} }`)).join(' '), expected: 'silent warning', source: 'insurers ask for about 10 to 15 years', provenance: 'published' },
+]);
+
+const gasLaw = 'p2\' = (p2 + pa) T1 / T2 - pa, pa = 1013.25 mbar';
+const lostPercent = (start: string, end: string, from: string, to: string) => 100 * (tubeFallShare({ startPa: si(start), endPa: si(end), airStartK: si(from), airEndK: si(to) }) ?? Number.NaN);
+
+oracle('air tubes', [
+    { id: 'tube at one temperature', says: '250 mbar to 200 mbar is 20 %', actual: () => lostPercent('250 mbar', '200 mbar', '20 C', '20 C'), expected: 20, within: 1e-6, source: gasLaw, provenance: 'computed' },
+    { id: 'tube cooled', says: '240 mbar at 20 C to 170 mbar at 10 C: 11.8 %', actual: () => lostPercent('240 mbar', '170 mbar', '20 C', '10 C'), expected: 11.75, within: 0.05, source: gasLaw, provenance: 'computed' },
+    { id: 'tube in psi', says: '3.5 psi at 86 F that only cools to 50 F reads 2.30 psi, and has lost nothing', actual: () => lostPercent('3.5 psi', '2.29954 psi', '86 F', '50 F'), expected: 0, within: 0.1, source: gasLaw, provenance: 'computed' },
+    { id: 'tube verdict', says: 'over 20 % of the start is a fault', actual: () => verdict('tube-loses-pressure', 'inflatable-tube TB1 { start-pressure: 250 mbar  end-pressure: 195 mbar  air-start: 20 C  air-end: 20 C }'), expected: 'error', source: 'common practice', provenance: 'practice' },
+    { id: 'tube explained', says: 'a cold night explains it', actual: () => verdict('tube-loses-pressure', 'inflatable-tube TB1 { start-pressure: 250 mbar  end-pressure: 195 mbar  air-start: 20 C  air-end: 8 C }'), expected: 'silent', source: gasLaw, provenance: 'computed' },
 ]);

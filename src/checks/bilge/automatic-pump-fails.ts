@@ -141,7 +141,7 @@ function deadPump(record: SurveyRecord, pump: Component): Raised {
     return {
         components: [pump],
         at: pump.facts.get('works')?.span ?? pump.idSpan,
-        message: `Automatic pump ${nameOf(pump)} does not work.${risingText(record)} Unattended, it pumps nothing; repair or renew it, and try it with water.`,
+        message: `${nameOf(pump)}, which is to start by itself, does not work.${risingText(record)} Unattended, it pumps nothing; repair or renew it, and try it with water.`,
         corrections: [{ kind: 'set-fact', title: `Record that ${pump.id} works`, component: pump, property: 'works', value: 'yes' }],
         draft: {
             title: `Automatic bilge pump ${pump.id} does not work`,
@@ -158,7 +158,7 @@ function deadWithSwitch(record: SurveyRecord, pump: Component): Raised {
     return {
         components: [pump],
         at: pump.facts.get('bypasses-main-switch')?.span ?? pump.idSpan,
-        message: `Automatic pump ${nameOf(pump)} is dead with the main switch off.${risingText(record)} Left as boats are left, it pumps nothing; feed it from the battery through a fuse of its own.`,
+        message: `${nameOf(pump)}, which is to start by itself, is dead with the main switch off.${risingText(record)} Left as boats are left, it pumps nothing; feed it from the battery through a fuse of its own.`,
         corrections: [{ kind: 'set-fact', title: `Record that ${pump.id} runs with the main switch off`, component: pump, property: 'bypasses-main-switch', value: 'yes' }],
         draft: {
             title: `Bilge pump ${pump.id} is dead with the main switch off`,

@@ -1,5 +1,5 @@
 /** Lifelines and rails that are low, whose posts stand too far apart, or whose bases move. */
-import { leastLifelineM, smallBoatM, widestSpacingM } from '../../trade/lifelines.js';
+import { leastHeightIn, leastLifelineM, smallBoatM, widestSpacingM } from '../../trade/lifelines.js';
 import { units } from '../../quantities/index.js';
 import { anyValue, flagOf, nameOf, ofKind, siOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
@@ -61,6 +61,8 @@ interface Fault {
     readonly says: string;
     readonly seen: string;
     readonly corrections: readonly Correction[];
+    /** Least height that it was held against. */
+    readonly leastM?: number;
 }
 
 function faultsOf(record: SurveyRecord, part: Component, skipsHeight: boolean, skipsSpacing: boolean): Fault[] {
@@ -79,7 +81,7 @@ function low(record: SurveyRecord, part: Component, height: Quantity): Fault[] {
     const length = record.vessel && (siOf(record.vessel, 'length-on-deck') ?? siOf(record.vessel, 'length-overall'));
     const least = leastLifelineM(units.get(height.figure.unit)?.system === 'metric', length);
     return height.si >= least - 1e-6 ? [] : [{
-        kind: 'low', fact: 'height', seen: `{${part.id}.height} above the deck`,
+        kind: 'low', fact: 'height', leastM: least, seen: `{${part.id}.height} above the deck`,
         says: `${both(height)} above the deck, under ${lengthBoth(least)}${length !== undefined && length < smallBoatM ? ', the least for a boat as short as she is' : ''}`,
         corrections: [...inAnotherUnit(part, 'height', height, m => m >= least - 1e-6 && m <= 1.2), ...converted(part, 'height', height)],
     }];
@@ -107,7 +109,7 @@ function problem(part: Component, faults: readonly Fault[]): Raised {
             title: `${part.title ?? part.id}: ${isLoose ? 'a loose base' : faults.some(({ kind }) => kind === 'low') ? 'low' : 'posts too far apart'}`,
             urgency: isLoose ? 'before-departure' : 'in-upkeep',
             seen: `${part.title ? `${part.title} (${part.id})` : part.id}: ${listed(faults.map(({ seen }) => seen))}.`,
-            because: isLoose ? 'A post that gives under a push will not hold a man thrown against it.' : `Good practice is a top wire at ${lengthBoth(0.6096)} or higher, with posts no more than ${lengthBoth(widestSpacingM)} apart; who leans on less goes over.`,
+            because: isLoose ? 'A post that gives under a push will not hold a man thrown against it.' : `Good practice is a top wire at ${lengthBoth(faults.find(({ leastM }) => leastM !== undefined)?.leastM ?? leastHeightIn * 0.0254)} or higher, with posts no more than ${lengthBoth(widestSpacingM)} apart; who leans on less goes over.`,
             recommend: faults.map(({ kind }) => recommendations[kind]).join(' '),
             cites: [isLoose ? ['Good practice'] : [standard]],
         },

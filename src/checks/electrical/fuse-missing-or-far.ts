@@ -111,10 +111,13 @@ function missing(record: SurveyRecord, wire: Wire): Raised {
     };
 }
 
+/** Lengths along a wire are read to a millimeter: 178 mm is 7 in. */
+const readingM = 0.0005;
+
 function judge(record: SurveyRecord, guard: Guard, distance: Quantity): Raised | undefined {
     const source = sourceOf(guard);
     const sheathed = isSheathedTo(record, guard);
-    const isBeyond = (isSheathed: boolean, isAtBattery: boolean) => distance.si > overcurrentReachM({ isSheathed, isAtBattery }) + 1e-9;
+    const isBeyond = (isSheathed: boolean, isAtBattery: boolean) => distance.si > overcurrentReachM({ isSheathed, isAtBattery }) + readingM;
     if (!isBeyond(sheathed ?? false, source === 'battery')) {
         return undefined;
     }
@@ -139,7 +142,7 @@ function far(record: SurveyRecord, guard: Guard, distance: Quantity, isSheathed:
     const rule = federalRule(record, isAtBattery ? '183.460' : '183.455');
     const title = guardTitle(record, guard);
     const { danger, ...due } = urgencyFor(record, wire);
-    const canBeSheathed = !isSheathed && !isAtBattery && distance.si <= overcurrentReachM({ isSheathed: true, isAtBattery }) + 1e-9;
+    const canBeSheathed = !isSheathed && !isAtBattery && distance.si <= overcurrentReachM({ isSheathed: true, isAtBattery }) + readingM;
     return {
         components: wire ? [guard, wire] : [guard],
         at: guard.facts.get('distance')?.span ?? guard.idSpan,

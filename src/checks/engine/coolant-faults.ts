@@ -182,18 +182,16 @@ function thinByFreezing(record: SurveyRecord, coolant: Component): Fault[] {
         return [];
     }
     const shares = kindsOf(coolant).map(kind => shareForFreezing(kind, freezing.quantity.si)).filter(share => share !== undefined);
-    const { low, working, target, lowWhose, workingWhose } = bandOf(record, coolant);
-    const limit = shares.every(share => share < low - 0.005) ? low : working !== undefined && shares.every(share => share < working - 0.005) ? working : undefined;
-    if (shares.length < kindsOf(coolant).length || limit === undefined) {
+    const { low, target, lowWhose } = bandOf(record, coolant);
+    if (shares.length < kindsOf(coolant).length || !shares.every(share => share < low - 0.005)) {
         return [];
     }
-    const isThin = limit === low;
     const about = [...new Set(shares.map(share => `${Math.round(share * 100)} %`))].join(' to ');
-    const relation = `as a mix of about ${about} glycol by volume does, ${isThin ? `under ${percent(low)} (${lowWhose})` : `under ${percent(limit)}, from which on a mix is advised (${workingWhose})`}`;
+    const relation = `as a mix of about ${about} glycol by volume does, under ${percent(low)} (${lowWhose})`;
     return [{
-        fact: freezing.fact, severity: isThin ? 'error' : 'warning',
+        fact: freezing.fact, severity: 'error',
         what: `freezes at ${both(freezing.quantity)}, ${relation}`, seen: `freezes at {${coolant.id}.freeze-point}, ${relation}`,
-        because: isThin ? 'A thin mix protects little against rust and frost.' : 'A thin mix protects less against rust and frost.',
+        because: 'A thin mix protects little against rust and frost.',
         remedy: { share: target }, figures: { 'freeze-point': { value: celsius(freezing.quantity.si), unit: 'C' } },
     }];
 }

@@ -1,6 +1,6 @@
 /** Figures in sentences: recorded ones as written, computed ones rounded, each in both unit systems. */
 import { formatQuantity, inBothSystems, type Dimension } from '../../quantities/index.js';
-import type { Quantity } from '../../record/model.js';
+import type { Material, Quantity } from '../../record/model.js';
 import type { Diameter } from './hose-ends.js';
 
 /** A recorded figure as written, with the other system after it. */
@@ -21,6 +21,13 @@ export function lengthBoth(m: number): string {
 /** A recorded diameter in drafted prose: a reference where it is a fact of a component, else the figure as written. */
 export function factText({ on, fact, quantity }: Diameter): string {
     return on === 'joint' || fact.values.length > 1 ? both(quantity) : `{${on.id}.${fact.name}}`;
+}
+
+/** The name of a material in a sentence; what stands after a comma in its title goes into parentheses. */
+export function materialName({ title }: Material): string {
+    const [name = title, ...rest] = title.split(', ');
+    const lower = /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+    return rest.length === 0 ? lower : `${lower} (${rest.join(', ')})`;
 }
 
 /** "a, b and c", or with another last word. */

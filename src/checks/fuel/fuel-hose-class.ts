@@ -22,7 +22,7 @@ export const fuelHoseClass = defineCheck({
     limits: [
         'The rule binds builders of boats with gasoline engines other than outboards; on a boat in service it is good practice.',
         'It does not name return lines; they are taken as feed lines.',
-        'Hose made for something else, as water hose on fuel, is left to hose-wrong-for-service where it lies in a run; its age to hose-old.',
+        'Hose made for something else, as water hose on fuel, is left to hose-wrong-for-service; its age to hose-old.',
         'A B hose whose leak is not recorded is not shown to be allowed, and is reported until its maker’s figure is at hand.',
         'A fuel hose in no run and of no service is judged only where it bears no mark: any place asks for one.',
         'On diesel a fire-tested hose is not asked for.',
@@ -151,11 +151,10 @@ function judge(record: SurveyRecord, hose: Component<'hose'>, { place, run }: Pl
     if (cls === undefined) {
         return hint(hose, `${nameOf(hose)} lies ${placeWords[place]}; record its class, as marked on it, to tell whether it belongs there.`);
     }
-    const isOther = cls !== 'unmarked' && !isType(type);
-    if (isOther && run) {
+    if (cls !== 'unmarked' && !isType(type)) {
         return undefined;
     }
-    const fault = isOther ? otherFault(cls, place) : faultOf(hose, type, place);
+    const fault = faultOf(hose, type, place);
     if (fault && fuel === undefined) {
         return hint(hose, `${nameOf(hose)} ${fault.what}; record the fuel of its tank, or of the vessel, to tell whether that will do.`);
     }
@@ -166,12 +165,6 @@ interface Fault {
     readonly what: string;
     readonly seen: string;
     readonly isOnDiesel: boolean;
-}
-
-/** Hose of a class for something else. */
-function otherFault(cls: string, place: Where): Fault {
-    const what = `is hose made for something else (${cls.replaceAll('-', ' ').replace('pvc', 'PVC')}) and lies ${placeWords[place]}; ${allowedWords[place]}`;
-    return { what, seen: what, isOnDiesel: true };
 }
 
 function faultOf(hose: Component<'hose'>, type: string, place: Where): Fault | undefined {

@@ -22,6 +22,7 @@ export const clampPoor = defineCheck({
         { text: 'all-stainless clamps within their range', provenance: 'practice' },
     ],
     limits: [
+        'Clamps recorded as a part of their own are judged by their metal, and by their range and pattern where the hose that they serve is recorded.',
         'The screw and the band of one clamp may be of different metals; record the baser one.',
         'Brass and bronze clamps are left alone.',
     ],

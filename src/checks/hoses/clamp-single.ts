@@ -27,6 +27,7 @@ export const clampSingle = defineCheck({
     ],
     yardsticks: ['second-clamp-below-waterline'],
     limits: [
+        'Of a hose that lies in no run, only an exhaust hose and a gasoline fill are judged.',
         'Where the length of the tail is not recorded, the advice is given: only the tail can tell whether a second clamp has room.',
         'Swaged ends are not clamps and are left alone.',
         'One wide bolt clamp counts as one; where it is sufficient, accept the problem and say so.',
@@ -106,7 +107,7 @@ function outsideRuns(record: SurveyRecord, hose: Component): Raised | undefined 
     }
     const [where, why] = isFill ? ['a gasoline fill', 'Fuel or its vapor gets into the hull when it comes off'] : ['a wet exhaust hose', 'A hose that comes off floods her and lets exhaust gas in'];
     return {
-        components: [hose], at: fact.span,
+        components: [hose], at: fact.span, severity: 'error',
         message: `${nameOf(hose)} has ${clampsText(clamps)} at each end, where ${where} must have 2. ${why}; ${addText(clamps)}.`,
         figures: { clamps: { value: clamps, unit: '' }, wanted: { value: 2, unit: '' } },
         corrections: [{ kind: 'set-fact', title: `Record two clamps at each end of ${hose.id}`, component: hose, property: 'clamps', value: '2' }],

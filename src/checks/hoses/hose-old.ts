@@ -18,11 +18,11 @@ export const hoseOld = defineCheck({
     severity: 'error',
     title: 'Hose is old, or shows its age',
     why: 'Hose ages from the inside; by the time it shows, little is left to hold.',
-    needs: ['hose: condition, cracked-to-cord', 'hose: made, and the date she was attended', 'run: service, for exhaust hose'],
-    computes: 'A fault where the condition is perished, cracked or swollen, or cracks reach the cord. Advice where it is soft, and where the years from made to the attendance exceed the yardstick hose-life (exhaust-hose-life on exhaust).',
+    needs: ['hose: condition, cracked-to-cord', 'hose: made or else fitted, and the date she was attended', 'run: service, for exhaust hose'],
+    computes: 'A fault where the condition is perished, cracked or swollen, or cracks reach the cord. Advice where it is soft, and where the years from when it was made, or else fitted, to the attendance exceed the yardstick hose-life (exhaust-hose-life on exhaust).',
     sources: [{ text: '10 years, 8 on exhaust; makers name 5 to 10', provenance: 'practice' }],
     yardsticks: ['hose-life', 'exhaust-hose-life'],
-    limits: ['The years of a gas hose that shows nothing are left to gas-part-out-of-date.', 'Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
+    limits: ['The years of a gas hose that shows nothing are left to gas-part-out-of-date.', 'Age alone does not tell the condition of a hose.', 'A hose whose year is not recorded and that shows nothing is left alone.', 'A hose may be older than the date it was fitted.', 'Chafe is a condition, not an age, and is left to fault-without-finding.'],
     examples: [{
         name: 'perished hose',
         bad: `vessel "Marram" {}

@@ -19,6 +19,7 @@ export const hoseWrongForService = defineCheck({
         { text: 'fuel hose', standard: 'ABYC H-24', provenance: 'memory' },
     ],
     limits: [
+        'A hose that lies in no run is judged by the service recorded of itself, and only for exhaust, fuel and gas.',
         'Fuel hose whose class is not recorded, that bears no mark, or that is of a fuel class its place does not allow is left to fuel-hose-class.',
         'Water hose on a toilet discharge lets smell through and is not judged.',
         'Suction is known only in a run of service raw-water-cooling that leads from the hull to a pump or an engine.',

@@ -11,7 +11,7 @@ export const anodeMetalForWater = defineCheck({
     needs: ['vessel: water', 'anode: metal'],
     computes: 'A fault for zinc in fresh water, for magnesium in salt or brackish water, and for anodes of different metals bonded together. Aluminum suits all three.',
     sources: [{ text: 'zinc in salt, magnesium in fresh, aluminum in any', provenance: 'practice' }],
-    limits: ['Anodes are compared with each other only where both are recorded as bonded; all that are bonded are taken to be on one net.', 'Where the water is not recorded, only a magnesium anode asks for it: zinc is usual at sea.'],
+    limits: ['Anodes are compared with each other only where both are recorded as bonded, and where that is not recorded of anodes of different metals it is asked for; all that are bonded are taken to be on one net.', 'Where the water is not recorded, only a magnesium anode asks for it: zinc is usual at sea.'],
     examples: [{
         name: 'zinc in a lake',
         bad: 'vessel "Marram" { water: fresh }\nanode A1 { metal: zinc }\n',

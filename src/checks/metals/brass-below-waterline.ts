@@ -1,5 +1,6 @@
 /** Brass that loses its zinc in sea water: the part keeps its shape and snaps. */
 import { flagOf, isKind, materialOf, nameOf, wordOf, type Component, type SurveyRecord, runsThrough } from '../../record/model.js';
+import { materialName } from '../fit/wording.js';
 import { heightOf } from '../hoses/waterline.js';
 import { depthM } from '../openings/paths.js';
 import { defineCheck, type Raised } from '../contract.js';
@@ -20,7 +21,7 @@ export const brassBelowWaterline = defineCheck({
         { text: 'brass must be dezincification-resistant', standard: 'ISO 9093', clause: '4.1', provenance: 'published' },
         { text: '15 % zinc', provenance: 'memory' },
     ],
-    limits: ['“Bronze” is often manganese bronze, which is a brass by make-up: only the alloy recorded is judged.', 'Propellers of manganese bronze are common practice and are judged only when scraped pink.', 'Pumps, appliances and vented loops at the inner end of a run are judged only where they are recorded as wetted.', 'The limit is for sea water; in fresh water the loss is slower.'],
+    limits: ['“Bronze” is often manganese bronze, which is a brass by make-up: only the alloy recorded is judged; one that is not identified is warned of when scraped pink.', 'Propellers of manganese bronze are common practice and are judged only when scraped pink.', 'Pumps, appliances and vented loops at the inner end of a run are judged only where they are recorded as wetted.', 'The limit is for sea water; in fresh water the loss is slower.'],
     examples: [{
         name: 'yellow brass valve',
         bad: `through-hull TH1 { size: 1 in  metal: gunmetal  below-waterline: 1 ft }
@@ -97,7 +98,7 @@ function problem(record: SurveyRecord, part: Component, isPink: boolean): Raised
     const canMark = record.vocabulary.kinds.get(part.kind)?.properties.has('dezincification-resistant') ?? false;
     return {
         components: [part], at: part.facts.get(property)?.span ?? part.idSpan,
-        message: `${nameOf(part)} is of ${metal?.title.toLowerCase() ?? 'brass'}, about ${zinc} % zinc, and lies in water${isPink ? '; scraped, it is pink: its zinc has gone' : ''}. Brass over 15 % zinc loses it, keeps its shape and snaps; renew it in bronze, nickel-copper or a resistant brass.`,
+        message: `${nameOf(part)} is of ${metal ? materialName(metal) : 'brass'}, about ${zinc} % zinc, and lies in water${isPink ? '; scraped, it is pink: its zinc has gone' : ''}. Brass over 15 % zinc loses it, keeps its shape and snaps; renew it in bronze, nickel-copper or a resistant brass.`,
         figures: { zinc: { value: zinc, unit: '%' }, limit: { value: zincLimit * 100, unit: '%' } },
         corrections: [
             { kind: 'set-fact', title: `Record ${part.id} as dezincification-resistant brass`, component: part, property, value: 'dzr-brass' },

@@ -43,6 +43,13 @@ export const hullPotentialOutsideRange = defineCheck({
                 continue;
             }
             const cell = reading.cell ?? (gear && isOutWithAnyCell(potential, rangeFor(record, gear)) ? 'silver-chloride' : undefined);
+            const own = reading.volts('own-potential');
+            const shift = own === undefined ? undefined : own - potential;
+            const isHardlyShifted = shift !== undefined && shift < leastShiftV - 1e-9 && (water === undefined || water === 'salt');
+            if ((cell === undefined || gear === undefined) && isHardlyShifted) {
+                raise(hardlyShifted(reading, shift)); // A shift is the same with any cell.
+                continue;
+            }
             if (cell === undefined || gear === undefined) {
                 raise({ components: reading.components, at: reading.span('potential'), severity: 'hint', message: `${reading.name} reads ${millivolts(potential)} mV; record its ${cell === undefined ? 'cell' : 'gear'} to tell whether that is in range.` });
                 continue;
@@ -54,25 +61,27 @@ export const hullPotentialOutsideRange = defineCheck({
             const silver = electrode ? convertPotentialV(potential, electrode, 'silver-chloride-sea-water') : potential;
             const range = rangeFor(record, gear);
             const verdict = judgeHullPotential(silver, range);
-            const own = reading.volts('own-potential');
-            const shift = own === undefined ? undefined : own - potential;
-            if (water === undefined) {
+            if (water === undefined && !(verdict === 'in-range' && isHardlyShifted)) {
                 if (verdict !== 'in-range') {
                     raise({ components: reading.components, at: reading.span('potential'), severity: 'hint', message: `${reading.name} reads ${millivolts(potential)} mV; record the water of the vessel to tell whether that is in range: the ranges are for salt water.` });
                 }
             } else if (verdict !== 'in-range') {
                 raise(problem(reading, silver, cell, gear, range, verdict));
-            } else if (shift !== undefined && shift < leastShiftV - 1e-9) {
-                raise({
-                    components: reading.components, at: reading.span('own-potential'),
-                    message: `${reading.name} is shifted by ${millivolts(shift)} mV from the metal’s own potential, under ${millivolts(leastShiftV)} mV: it is hardly protected. Check the anodes and their contact.`,
-                    figures: { shift: { value: millivolts(shift), unit: 'mV' }, least: { value: millivolts(leastShiftV), unit: 'mV' } },
-                    draft: draft(reading, `It is shifted by ${millivolts(shift)} mV from the metal’s own potential, where at least 200 mV is asked.`, 'in-upkeep'),
-                });
+            } else if (isHardlyShifted) {
+                raise(hardlyShifted(reading, shift));
             }
         }
     },
 });
+
+function hardlyShifted(reading: PotentialReading, shift: number): Raised {
+    return {
+        components: reading.components, at: reading.span('own-potential'),
+        message: `${reading.name} is shifted by ${millivolts(shift)} mV from the metal’s own potential, under ${millivolts(leastShiftV)} mV: it is hardly protected. Check the anodes and their contact.`,
+        figures: { shift: { value: millivolts(shift), unit: 'mV' }, least: { value: millivolts(leastShiftV), unit: 'mV' } },
+        draft: draft(reading, `It is shifted by ${millivolts(shift)} mV from the metal’s own potential, where at least 200 mV is asked.`, 'in-upkeep'),
+    };
+}
 
 /** Whether a reading is on the same side outside the range, whichever of the two usual cells it was read with. */
 function isOutWithAnyCell(potentialV: number, range: PotentialRange): boolean {

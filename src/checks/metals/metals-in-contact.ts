@@ -4,6 +4,7 @@ import { significant } from '../../quantities/index.js';
 import { coupleStep, faultDifferenceV, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { lies } from '../lies.js';
+import { materialName as plain } from '../fit/wording.js';
 import { touches, type Touch } from './contacts.js';
 
 export const metalsInContact = defineCheck({
@@ -127,13 +128,6 @@ function problemInHull(opening: Component, metal: string, hull: string, differen
             cites: [['ABYC E-2']],
         },
     };
-}
-
-/** The name of a metal in a sentence; what stands after a comma in its title goes into parentheses. */
-function plain({ title }: Material): string {
-    const [name = title, ...rest] = title.split(', ');
-    const lower = name.charAt(0).toLowerCase() + name.slice(1);
-    return rest.length === 0 ? lower : `${lower} (${rest.join(', ')})`;
 }
 
 /** The same without what stands in parentheses. */

@@ -20,6 +20,7 @@ export const floodingBeatsPumps = defineCheck({
     ],
     yardsticks: ['flow-coefficient', 'pump-share'],
     limits: [
+        'An opening in use whose run is not recorded is taken to carry plumbing that may fail.',
         'One hose at a time, and no water yet inside. The narrowest bore of the whole run is taken: a hose that parts at the valve may admit more.',
         'A share of the rating is a rule of thumb: record real-flow from the maker’s curve at this lift.',
         'A pump counts unless it is recorded as not working, or its float switch is.',

@@ -17,7 +17,8 @@ export const openingWithoutValve = defineCheck({
         { text: 'positive means of closing near the hull, on inspected vessels', standard: '46 CFR 171.119', provenance: 'published' },
     ],
     limits: [
-        'A check valve or a diverter does not count as a valve.',
+        'A check valve or a diverter does not count as a valve; nor does one that stands behind a hose, which may fail before it.',
+        'A run is read from the hull inward, whichever way it is written.',
         'An opening whose run is not recorded from the hull inward is not judged.',
         'The heeled waterline is not computed: below-heeled-waterline is as recorded.',
         'The standards named leave engine exhausts out, so an exhaust outlet is not judged.',

@@ -19,7 +19,7 @@ export const valveNotFlanged = defineCheck({
     needs: ['valve: flanged, or pattern flanged-seacock; push-test', 'hull opening: below-waterline, backing, size or bore, hull-thickness'],
     computes: 'A fault where a valve below the waterline is recorded as not flanged, or stands on no backing block at a bore of 1 in and more or in a hull under 10 mm, and no push test of 500 lbf is recorded.',
     sources: [{ text: '500 lbf static for 30 s on the inboard end', standard: 'ABYC H-27', provenance: 'secondary' }, { text: 'block by bore and hull thickness', provenance: 'practice' }],
-    limits: ['Where neither flange nor backing is recorded, nothing is said.', 'A valve screwed on an opening that is itself flanged and fastened to the hull counts as flanged.', 'A loose block counts as a block.'],
+    limits: ['Where neither flange nor backing is recorded, nothing is said.', 'A valve screwed on an opening that is itself flanged and fastened to the hull counts as flanged; a ball, gate or globe valve on one recorded as not flanged counts as without a flange.', 'A loose block counts as a block.'],
     examples: [{
         name: 'in-line valve without a flange',
         bad: `through-hull TH1 { size: 1-1/2 in  metal: gunmetal  below-waterline: 1 ft }

@@ -108,7 +108,7 @@ function problem(record: SurveyRecord, path: Path, part: Component, fault: Fault
         gate: { what: 'is a gate valve', why: 'it does not show whether it is shut, and grit keeps it from closing' },
         globe: { what: 'is a globe valve', why: 'it does not show whether it is shut, and takes many turns' },
         'cast-iron': { what: 'is of cast iron', why: 'cast iron wastes in sea water and cracks under a blow' },
-        plastic: { what: `is of unreinforced plastic (${materialOf(part)?.title.toLowerCase() ?? 'plastic'})`, why: 'it goes brittle in sun and frost and breaks off' },
+        plastic: { what: `is of unreinforced plastic${plasticName(part)}`, why: 'it goes brittle in sun and frost and breaks off' },
     };
     const { what, why } = texts[fault];
     const property = part.facts.has('metal') ? 'metal' : 'material';
@@ -137,6 +137,12 @@ function problem(record: SurveyRecord, path: Path, part: Component, fault: Fault
             cites: [['ABYC H-27']],
         },
     };
+}
+
+/** " (nylon)", or nothing where the plastic is not identified. */
+function plasticName(part: Component): string {
+    const material = materialOf(part);
+    return !material || material.id === 'plastic' ? '' : ` (${material.title.split(',')[0]?.replace(/^[A-Z](?=[a-z])/, first => first.toLowerCase()) ?? ''})`;
 }
 
 /** What is recorded of the part that makes it a danger now. */

@@ -188,6 +188,8 @@ function convertedText({ si, low, high }: QuantityFigure, { unit, dimension }: Q
 }
 
 const lengths = ['length-overall', 'length-on-deck', 'length-waterline'] as const;
+/** A boat is called by a round length, which may be so far off. */
+const nominalShare = 0.06;
 const spoken: Readonly<Record<(typeof lengths)[number], string>> = { 'length-overall': 'length overall', 'length-on-deck': 'length on deck', 'length-waterline': 'length at the waterline' };
 
 function judgeMention(vessel: Vessel, entry: ProseEntry, mention: Mention, raise: Raise): void {
@@ -209,9 +211,10 @@ function judgeMention(vessel: Vessel, entry: ProseEntry, mention: Mention, raise
 }
 
 /** A length that is not named: an error where it is none of hers, advice where hers differ. */
-function judgeUnnamed(vessel: Vessel, entry: ProseEntry, { figure, wordAt }: Mention, at: Span, raise: Raise): void {
+function judgeUnnamed(vessel: Vessel, entry: ProseEntry, { figure, wordAt, isNominal = false }: Mention, at: Span, raise: Raise): void {
     const known = lengths.filter(name => vessel.facts.has(name));
-    const same = known.filter(name => !dimensionsDiffer(siOf(vessel, name) ?? 0, figure.si));
+    const isLike = (m: number) => isNominal ? Math.abs(m - figure.si) <= nominalShare * m : !dimensionsDiffer(m, figure.si);
+    const same = known.filter(name => isLike(siOf(vessel, name) ?? 0));
     const others = known.filter(name => !same.includes(name));
     if (known.length === 0 || (same.length > 0 && (others.length === 0 || !wordAt))) {
         return;

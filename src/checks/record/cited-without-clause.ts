@@ -132,7 +132,7 @@ function calledLaw(record: SurveyRecord, finding: Finding, cites: readonly Cited
 }
 
 function namedInWords(entry: ProseEntry, finding: Finding, raise: (problem: Raised) => void): void {
-    const match = [...entry.said.matchAll(called)].find(({ 0: text, index }) => /^(?:not|nor)\b/iu.test(text) || !isDenied(entry.said, index));
+    const match = [...entry.said.matchAll(called)].find(({ 0: text, index }) => /^(?:not|nor)\b/iu.test(text) || (!/\bnot\b/iu.test(text) && !isDenied(entry.said, index)));
     if (match) {
         const [text] = match;
         raise({

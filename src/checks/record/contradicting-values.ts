@@ -128,10 +128,10 @@ function claims(record: SurveyRecord, raise: (problem: Raised) => void): void {
         for (const sentence of sentencesOf(entry)) {
             for (const { group, belied } of universals) {
                 const match = claimsOn(group).map(pattern => pattern.exec(sentence.said)).find(found => found !== null && !isDenied(sentence.said, found.index));
-                if (!match || exception.test(sentence.said) || /\b(?:should|must|to be|ought|if)\b/iu.test(match[0]) || entry.property === 'recommend') {
+                if (!match || exception.test(sentence.said) || bounded.test(match[0]) || /\b(?:should|must|to be|ought|if)\b/iu.test(match[0]) || entry.property === 'recommend') {
                     continue;
                 }
-                const isFree = /\b(?:free|freely|easily|smoothly|stiff)\b/iu.test(match[0]);
+                const isFree = /\b(?:free|freely|easily|smoothly|stiff)\b/iu.test(sentence.said.slice(match.index));
                 const against = belied(record).filter(component => isFree || !worksHardly.has(wordOf(component, 'works') ?? ''));
                 if (against.length > 0) {
                     const finding = entry.owner.type === 'finding' ? { finding: entry.owner.finding } : {};
@@ -147,7 +147,9 @@ function claims(record: SurveyRecord, raise: (problem: Raised) => void): void {
 }
 
 /** Words that leave some of them out. */
-const exception = /\b(?:but|except(?:ing|ion|ions)?|apart from|aside from|other than|save|bar|excluding|that|which|those|tried|reached|tested)\b/iu;
+const exception = /\b(?:but|except(?:ing|ion|ions)?|apart from|aside from|other than|save|bar|excluding)\b/iu;
+/** Words in the claim itself that say of which it speaks. */
+const bounded = /\b(?:that|which|those)\b/iu;
 
 /** All seacocks worked; the seacocks all worked; none of the seacocks was seized. */
 function claimsOn(group: RegExp): RegExp[] {

@@ -113,7 +113,7 @@ function problem(record: SurveyRecord, plate: Component, faults: readonly Fault[
     return {
         components: [plate], at: plate.facts.get(faults[0]?.fact ?? '')?.span ?? plate.idSpan, corrections: drawn,
         ...(isAge ? { severity: 'warning' as const } : {}),
-        message: `${nameOf(plate)}: ${listed(faults.map(({ says }) => says))}. Stainless steel corrodes in crevices out of sight, and the mast hangs on it; ${moves ? 'do not sail her until it is' : 'have one on each side'} drawn and looked at.`,
+        message: `${nameOf(plate)}: ${listed(faults.map(({ says }) => says))}. ${materialOf(plate)?.class === 'stainless' ? 'Stainless steel' : 'Metal'} corrodes in crevices out of sight, and the mast hangs on it; ${moves ? 'do not sail her until it is' : 'have one on each side'} drawn and looked at.`,
         draft: {
             title: `${plate.title ?? `Chainplate ${plate.id}`}: ${moves ? 'moving' : isAge ? 'never drawn' : 'weeping into a wet core'}`,
             ...(moves ? { urgency: 'before-departure' as const } : record.survey?.surveyKind === 'pre-purchase' ? { urgency: 'before-completion' as const } : { urgency: 'within-days' as const, days: 30 }),

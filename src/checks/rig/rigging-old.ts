@@ -1,7 +1,7 @@
 /** Standing rigging past its term by age, with no recent report of a rigger. */
 import { convertTo } from '../../quantities/index.js';
 import { isPastTerm, reportMonths, riggingStep, veryOldYears, type RiggingStep } from '../../trade/rigging.js';
-import { nameOf, ofKind, siOf, valueOf, wordOf, yardstick, type Component, type SurveyRecord, type DateFigure } from '../../record/model.js';
+import { anyValue, nameOf, ofKind, siOf, valueOf, wordOf, yardstick, type Component, type SurveyRecord, type DateFigure } from '../../record/model.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
 import { listed } from '../fit/wording.js';
@@ -12,7 +12,7 @@ export const riggingOld = defineCheck({
     severity: 'warning',
     title: 'Standing rigging is old by age',
     why: 'Fatigue leaves no mark until a wire parts.',
-    needs: ['shroud, stay, wire: fitted and build, rigger-report, insurers-term', 'the date she was attended; vessel: built, where the age is not recorded'],
+    needs: ['shroud, stay, wire: fitted (or made) and build, rigger-report, insurers-term', 'the date she was attended; vessel: built, where the age is not recorded'],
     computes: 'Years since fitted over the term: the insurer’s where recorded, else 12 for wire and 10 for rod. Silent with a rigger’s report of the last 2 years. Over 20 years, or of unknown age on a boat older than the term: more urgent.',
     sources: [{ text: 'insurers ask for 10 to 20 years, most about 10 to 15', provenance: 'published' }, { text: 'a report speaks for 2 years; 20 years', provenance: 'practice' }],
     yardsticks: ['wire-rigging-life', 'rod-rigging-life'],
@@ -45,7 +45,7 @@ stay ST1 { build: one-by-nineteen  fitted: 2013-05  insurers-term: 15 years }
     run(record, raise) {
         const groups = new Map<string, Component<'wire'>[]>();
         for (const wire of ofKind(record, 'wire')) {
-            const key = `${wire.facts.get('fitted')?.written ?? ''} ${wordOf(wire, 'build') === 'rod'} ${wordOf(wire, 'build') === 'synthetic'} ${wire.facts.get('insurers-term')?.written ?? ''} ${hasReport(record, wire)}`;
+            const key = `${wire.facts.get(dateOf(wire))?.written ?? ''} ${wordOf(wire, 'build') === 'rod'} ${wordOf(wire, 'build') === 'synthetic'} ${wire.facts.get('insurers-term')?.written ?? ''} ${hasReport(record, wire)}`;
             groups.set(key, [...groups.get(key) ?? [], wire]);
         }
         for (const wires of groups.values()) {
@@ -82,18 +82,21 @@ function judge(record: SurveyRecord, wires: readonly Component<'wire'>[]): Raise
         return undefined;
     }
     const today = surveyedOn(record);
-    const fitted = valueOf(wire, 'fitted')?.figure;
+    const fitted = anyValue(wire, dateOf(wire))?.figure;
     const term = termOf(record, wire);
     if (!fitted) {
         return ofUnknownAge(record, wires, wire, term, today);
     }
     if (!today) {
-        return { components: wires, at: wire.facts.get('fitted')?.span ?? wire.idSpan, severity: 'hint', message: `${named(wires)}: fitted in ${fitted.written}; record when she was attended to tell the age.` };
+        return { components: wires, at: wire.facts.get(dateOf(wire))?.span ?? wire.idSpan, severity: 'hint', message: `${named(wires)}: ${dateOf(wire)} in ${fitted.written}; record when she was attended to tell the age.` };
     }
     const step = riggingStep(fitted, today, Math.round(term.years * 12));
     // A day's slack, for a calendar year may be a quarter of a day short of one.
     return step === 'within' ? undefined : old(record, wires, wire, { term, step, years: Math.floor(yearsBetween(fitted, today) + 1 / 365) });
 }
+
+/** When it was fitted, or else when it was made, as its label says. */
+const dateOf = (wire: Component): 'fitted' | 'made' => wire.facts.has('fitted') || !wire.facts.has('made') ? 'fitted' : 'made';
 
 const named = (wires: readonly Component[]): string => listed(wires.map(nameOf));
 const raisedUrgency = (record: SurveyRecord): Pick<NonNullable<Raised['draft']>, 'urgency' | 'days'> => record.survey?.surveyKind === 'pre-purchase' ? { urgency: 'before-completion' } : { urgency: 'within-days', days: 30 };
@@ -105,13 +108,13 @@ function old(record: SurveyRecord, wires: readonly Component[], wire: Component,
     const isVeryOld = step === 'very-old';
     const urgency: { readonly urgency: Urgency; readonly days?: number } = isVeryOld ? raisedUrgency(record) : { urgency: 'keep-watch' };
     return {
-        components: wires, at: wire.facts.get('fitted')?.span ?? wire.idSpan,
-        message: `${named(wires)}: fitted in ${wire.facts.get('fitted')?.written ?? ''}, at least ${years} years before the survey, old by age against ${term.says}${isVeryOld ? `, and over ${veryOldYears} years` : ''}, with no rigger’s report of the last two years. Fatigue leaves no mark; have a rigger report.`,
+        components: wires, at: wire.facts.get(dateOf(wire))?.span ?? wire.idSpan,
+        message: `${named(wires)}: ${dateOf(wire)} in ${wire.facts.get(dateOf(wire))?.written ?? ''}, at least ${years} years before the survey, old by age against ${term.says}${isVeryOld ? `, and over ${veryOldYears} years` : ''}, with no rigger’s report of the last two years. Fatigue leaves no mark; have a rigger report.`,
         figures: { age: { value: years, unit: 'year' }, term: { value: term.years, unit: 'year' } },
         corrections: insurersTerm(wire, years, wires.length),
         draft: {
             title: 'Standing rigging is old by age', ...urgency,
-            seen: `${listed(wires.map(({ id, title }) => title ? `${title} (${id})` : id))}: fitted {${wire.id}.fitted}, at least ${years} years before the survey, past ${term.says}. No rigger’s report of the last two years was shown.`,
+            seen: `${listed(wires.map(({ id, title }) => title ? `${title} (${id})` : id))}: ${dateOf(wire)} {${wire.id}.${dateOf(wire)}}, at least ${years} years before the survey, past ${term.says}. No rigger’s report of the last two years was shown.`,
             because, recommend, cites: [['Good practice']],
         },
     };

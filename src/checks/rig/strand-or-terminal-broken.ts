@@ -78,7 +78,7 @@ function faultsOfWire(wire: Component, isEnded: boolean): Fault[] {
     const terminal = isEnded ? undefined : terminalFault(wordOf(wire, 'terminal'));
     const of = (says: string) => `a terminal ${says}`;
     return [
-        ...(strands > 0 ? [{ says: `${strands} broken ${strands === 1 ? 'strand' : 'strands'}`, seen: `broken strands ({${wire.id}.broken-strands})`, isAdvice: false, fact: 'broken-strands' }] : []),
+        ...(strands > 0 ? [{ says: `${strands} broken ${strands === 1 ? 'strand' : 'strands'}`, seen: `{${wire.id}.broken-strands} broken ${strands === 1 ? 'strand' : 'strands'}`, isAdvice: false, fact: 'broken-strands' }] : []),
         ...(terminal ? [{ says: of(terminal.says), seen: of(terminal.seen), isAdvice: terminal.isAdvice, fact: 'terminal' }] : []),
         ...(flagOf(wire, 'rust-streak') === true ? [{ says: 'rust from within its lay', seen: 'rust from within its lay', isAdvice: true, fact: 'rust-streak' }] : []),
     ];

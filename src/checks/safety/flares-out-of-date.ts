@@ -103,7 +103,7 @@ distress-signal DS1 { signal: red-hand  quantity: 3  expires: 2027-11 }
 });
 
 /** Words of an absent entry that mean every distress signal. */
-const signalWords = /^\W*(visual |pyrotechnic )?(distress signals?|flares?|pyrotechnics?)\W*$/i;
+const signalWords = /^\W*((visual|pyrotechnic|distress|hand|red) )*(distress signals?|flares?|pyrotechnics?)\b(?!.*\b(spare|extra|box|locker|gun)\b)/i;
 
 /** Waters she is used on; one kept in salt water is taken as used on coastal waters. */
 function watersOf(record: SurveyRecord): string | undefined {

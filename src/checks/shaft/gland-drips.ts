@@ -15,8 +15,8 @@ export const glandDrips = defineCheck({
     severity: 'error',
     title: 'Shaft seal drips too much, or runs hot',
     why: 'Pump and battery must outlast what the seal lets in, and a dry packed gland burns its shaft.',
-    needs: ['shaft-seal (packed-gland, face-seal, lip-seal): drips-at-rest, drips-under-way, runs-hot'],
-    computes: 'liters a day = drops a minute × 0.072 (20 drops to the milliliter). Packed gland: more than 10 drops a minute at rest, more than 30 under way, or none under way and hot, is a fault. Face or lip seal: any steady drip.',
+    needs: ['shaft-seal (packed-gland, face-seal, lip-seal): drips-at-rest, drips-under-way, runs-hot, weeps'],
+    computes: 'liters a day = drops a minute × 0.072 (20 drops to the milliliter). Packed gland: more than 10 drops a minute at rest, more than 30 under way, is a fault. Face or lip seal: any steady drip, or weeping. Any seal that runs hot.',
     sources: [
         { text: 'two or three drops a minute under way, nearly none at rest', provenance: 'practice' },
         { text: '10 at rest and 30 under way', provenance: 'practice' },

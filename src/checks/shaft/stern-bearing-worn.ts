@@ -16,14 +16,14 @@ export const sternBearingWorn = defineCheck({
     severity: 'error',
     title: 'Stern bearing is worn',
     why: 'A slack bearing lets the shaft whip, and seal and strut suffer.',
-    needs: ['stern-bearing: clearance, or a table of play with radial', 'shaft-diameter, or makers-limit'],
+    needs: ['stern-bearing: clearance, or a table of play with radial', 'shaft-diameter, or diameter of the shaft that runs in it, or makers-limit'],
     computes: 'limit = the maker’s, else the smaller of 2 % of the shaft and 1/16 in (1.6 mm). A fault from the limit on; advice to watch from two thirds of it.',
     sources: [
         { text: '2 % of the shaft, at most 1/16 in; 1/32 to 1/8 in are quoted', provenance: 'practice' },
         { text: 'clearance of new bearings', standard: 'ABYC P-6', provenance: 'secondary' },
     ],
     yardsticks: ['bearing-wear', 'bearing-wear-most'],
-    limits: ['Where it is worn more on one side than the other is not known to it.', 'Makers’ limits differ; the limit used is printed.'],
+    limits: ['The shaft that runs in it is the one it serves, the one of its side, or the only one recorded.', 'Where it is worn more on one side than the other is not known to it.', 'Makers’ limits differ; the limit used is printed.'],
     examples: [{
         name: 'clearance over the limit',
         bad: `vessel "Marram" {}

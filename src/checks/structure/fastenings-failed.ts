@@ -1,6 +1,6 @@
 /** A sample of fastenings of which too many are wasted, or that is too thin to speak for the rest. */
-import { adviceShare, fasteningStep, leastPerSide, refastenShare, thinSample, type FasteningStep } from '../../trade/fastening-sample.js';
-import { nameOf, ofKind, siOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { adviceShare, badShankShare, fasteningStep, leastPerSide, refastenShare, thinSample, type FasteningStep } from '../../trade/fastening-sample.js';
+import { anyValue, nameOf, ofKind, siOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { lies } from '../lies.js';
 import { percent } from './figures.js';

@@ -1,6 +1,6 @@
 /** Patches that sound dull or hollow, against the panel they lie in. */
 import { hollowShare, hollowStep, shareHollow, wideHollowShare } from '../../trade/percussion.js';
-import { nameOf, ofKind, rowsOf, siOf, valuesOf, wordOf, type Component, type Reading, type Span, type SurveyRecord } from '../../record/model.js';
+import { nameOf, ofKind, rowsOf, siOf, valuesOf, wordOf, type Component, type Reading, type Row, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { computedBoth } from '../fit/wording.js';
 import { percent } from './figures.js';

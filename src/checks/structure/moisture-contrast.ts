@@ -1,10 +1,12 @@
 /** Laminate that reads wet beside a dry reference, and moisture of laminate given in percent. */
 import { contrastStep, isEarly, moistureRatio, type ContrastStep, type Sound } from '../../trade/moisture.js';
 import { isKind, nameOf, ofKind, rowsOf, siOf, valuesOf, wordOf, yardstick, type Component, type Quantity, type Reading, type Row, type Span, type SurveyRecord, type Yardstick } from '../../record/model.js';
+import { proseOf, spanIn } from '../../record/prose-entries.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { listed } from '../fit/wording.js';
 import { toTenth } from './figures.js';
 import { areLaminate, isLaminate } from './laminate.js';
+import { sentencesOf } from '../wording/sentences.js';
 import { soundAt, soundOf } from './sounded.js';
 
 const kinds = ['hull-shell', 'deck', 'transom'] as const;
@@ -33,7 +35,7 @@ export const moistureContrast = defineCheck({
         'A ratio tells of no amount of water; paint, gelcoat, foil and carbon fool a meter too.',
         'Where it is not recorded what lies behind, the place is judged and the finding says to look there first.',
         'The dry reference must be of the same meter and mode, which is not verified.',
-        'The rows of one table are reported together, by the highest reading of each. Moisture written out in remarks and findings is not read.',
+        'The rows of one table are reported together, by the highest reading of each. Of remarks and findings only moisture in percent is read, not readings and ratios.',
         'Wood is left to wood-too-wet; where it is not known what a part is built of, percent is asked about.',
     ],
     examples: [{
@@ -96,6 +98,7 @@ reading M2 "Sounding, bottom" on HULL1 {
                 }
             }
         }
+        proseInPercent(record, raise);
     },
 });
 
@@ -269,6 +272,34 @@ function inPercent(record: SurveyRecord, component: Component): Raised | undefin
         corrections: [{ kind: 'set-fact', title: 'Strike the percent sign', component, property: 'moisture', value: fact.written.replace(/\s*(?:%|\bper ?cent\b)/gi, '') }],
         draft: percentDraft(`Of ${component.title ?? component.id} the record gives moisture as {${component.id}.moisture}.`),
     };
+}
+
+/** A moisture in percent; and what else in its sentence may be what the percent is of. */
+const moistureWord = /\bmoisture\b/iu;
+const ofSomethingElse = /\b(?:wood(?:en)?|plywood|timber|plank\p{L}*|frames?|beams?|bulkheads?|teak|oak|mahogany|cedar|air|humidity|relative|scale|higher|lower|of the (?:readings|places|area|bottom|panel|points)|not (?:a )?per ?cent)\b/iu;
+
+/** Prose on laminate that gives its moisture in percent: "moisture readings of 18 % to 32 % in the bottom". */
+function proseInPercent(record: SurveyRecord, raise: (problem: Raised) => void): void {
+    for (const entry of proseOf(record)) {
+        const { owner, property } = entry;
+        const on = owner.type === 'component' ? [owner.component] : owner.type === 'finding' ? owner.finding.on : [];
+        const speaksOf = on.filter(part => kinds.some(kind => isKind(record, part, kind)));
+        const isOfHull = owner.type === 'vessel' || owner.type === 'survey';
+        if (property === 'moisture' || (!isOfHull && speaksOf.length === 0) || areLaminate(record, speaksOf) !== true) {
+            continue;
+        }
+        for (const { said, raw, start } of sentencesOf(entry)) {
+            const sign = /\d\s*(?:%|per ?cent\b)/iu.exec(raw);
+            if (sign && moistureWord.test(said) && !ofSomethingElse.test(said)) {
+                const name = speaksOf[0] ? nameOf(speaksOf[0]) : 'The vessel';
+                raise({
+                    components: speaksOf, ...(owner.type === 'finding' ? { finding: owner.finding } : {}), at: spanIn(entry, start + sign.index, sign[0].length),
+                    message: percentMessage(name), draft: percentDraft(`In words the record gives moisture of ${speaksOf[0]?.title ?? speaksOf[0]?.id ?? 'the hull'} in percent.`),
+                });
+                break;
+            }
+        }
+    }
 }
 
 function tableInPercent(record: SurveyRecord, reading: Reading, rows: readonly Row<'moisture-row'>[]): Raised | undefined {

@@ -4,7 +4,7 @@ import { nameOf, siOf, yardstick, type SurveyRecord } from '../../record/model.j
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
 import { listed } from '../fit/wording.js';
 import { lies } from '../lies.js';
-import { percent } from './figures.js';
+import { percent, thicknessBoth } from './figures.js';
 import { gaugings, type GaugedPlace, type Gauging } from './gauged-places.js';
 
 const circular = 'NVIC 7-68';
@@ -142,7 +142,7 @@ function pitOf(record: SurveyRecord, { pits }: Gauging, place: GaugedPlace): Ver
     const depth = `${percent(pitM / originalM)} of its original thickness`;
     return pits === 'grouped'
         ? gaugedM === undefined ? [] : [{ place, step: 'plan', share: pitM / originalM, isPit: true, says: `has grouped pits, the deepest ${depth}, which the mean of its readings does not show` }]
-        : [{ place, step: 'renew', share: pitM / originalM, isPit: true, says: `is pitted to ${depth}, past ${limit.whose} of ${limit.written} for a pit that stands alone` }];
+        : [{ place, step: 'renew', share: pitM / originalM, isPit: true, says: `is pitted to ${thicknessBoth(pitM)}, ${depth}, past ${limit.whose} of ${limit.written} for a pit that stands alone` }];
 }
 
 const urgencyOf = (record: SurveyRecord, step: WastageStep): Urgency => step === 'watch' ? 'keep-watch' : step === 'renew' && lies(record) !== 'afloat' ? 'before-launch' : 'next-haul-out';

@@ -1,6 +1,6 @@
 /** Wood that is damp enough to rot, or wet and soft. */
 import { dampWoodShare, saturatedWoodShare, softProbeM, woodStep, type WoodStep } from '../../trade/moisture.js';
-import { flagOf, nameOf, ofKind, rowsOf, siOf, wordOf, type Component, type FactSet, type Span, type SurveyRecord } from '../../record/model.js';
+import { anyValue, flagOf, nameOf, ofKind, rowsOf, siOf, wordOf, type Component, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
 import { both, lengthBoth, listed } from '../fit/wording.js';
 import { lies } from '../lies.js';

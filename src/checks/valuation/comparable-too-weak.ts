@@ -157,7 +157,7 @@ function judgeWhole(record: SurveyRecord, valuation: Valuation, rungs: readonly 
     if (count < limit.si && !(count === 0 && (isCost || isIncome))) {
         raise({
             components: [], at: headOf(valuation), corrections: explainAt(opinion),
-            message: `The opinion rests on ${count === 0 ? 'no comparable' : count === 1 ? 'one comparable' : `${count} comparables`} with a price; ${limit.whose} is ${limit.written} or more. One odd sale then carries the value; add sales, or write explained: and why there are no more.`,
+            message: `The opinion rests on ${count === 0 ? 'no comparable' : count === 1 ? 'one comparable' : `${count} comparables`} with a price; ${limit.whose} is ${limit.written} or more. ${count === 0 ? 'Nothing then shows where it comes from' : 'One odd sale then carries the value'}; add sales, or write explained: and why there are no more.`,
             figures: { comparables: { value: count, unit: '' } },
         });
     }

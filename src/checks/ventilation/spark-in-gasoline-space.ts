@@ -123,12 +123,12 @@ function unmarked(part: Component, on: Component, property: string, takesMark: b
     return {
         components: on === part ? [part] : [part, on],
         at: on.facts.get(property)?.span ?? on.idSpan,
-        message: `${nameOf(part)} ${stands} and bears no mark of ignition protection, nor does anything part it from the gasoline (good practice per 33 CFR 183.410). A spark in vapor is an explosion; renew it with a protected part, or move it.`,
+        message: `${nameOf(part)} ${stands} and bears no mark of ignition protection${isBlower ? '' : ', nor does anything part it from the gasoline'} (good practice per 33 CFR 183.410). A spark in vapor is an explosion; renew it with a protected part, or move it.`,
         corrections: takesMark ? [{ kind: 'set-fact', title: `Record that ${part.id} bears the mark`, component: part, property: 'ignition-protected', value: 'yes' }] : [],
         draft: {
             title: `${nameOf(part)} may spark in a gasoline space`,
             urgency: 'at-once',
-            seen: `${nameOf(part)} ${stands} and bears no mark of ignition protection; no bulkhead, deck or 2 ft of open air parts it from the gasoline.`,
+            seen: `${nameOf(part)} ${stands} and bears no mark of ignition protection${isBlower ? '' : '; no bulkhead, deck or 2 ft of open air parts it from the gasoline'}.`,
             because: 'Gasoline vapor that gathers there may be lit by a spark of it, and explodes.',
             recommend: `Leave the current of ${part.id} off until it is renewed with a part marked as ignition-protected, or moved out of the space.`,
             cites: [['33 CFR 183', '183.410']],

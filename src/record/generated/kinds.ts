@@ -412,6 +412,10 @@ export interface InflatableTubeFacts extends ComponentFacts {
     readonly 'end-pressure': Quantity;
     /** How long it was watched */
     readonly 'duration': Quantity;
+    /** Air at the start */
+    readonly 'air-start': Quantity;
+    /** Air at the end */
+    readonly 'air-end': Quantity;
     /** Its seams */
     readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'>;
 }
@@ -3656,6 +3660,8 @@ export interface YardsticksFacts {
     readonly 'sale-age': Quantity;
     /** Fewest comparables that an opinion of value rests on */
     readonly 'comparables-least': Quantity;
+    /** Pressure lost by an air tube over its test, temperature taken out, from which it leaks, as a share of the pressure at the start */
+    readonly 'tube-fall': Quantity;
     /** Spread of the adjusted prices, as a share of their mean, over which it is explained */
     readonly 'comparables-spread': Quantity;
 }
@@ -4673,6 +4679,7 @@ export interface AnyFacts {
     readonly 'trim': Word<'works' | 'slow' | 'stuck' | 'not-tried'>;
     readonly 'trip-current': Quantity;
     readonly 'trip-time': Quantity;
+    readonly 'tube-fall': Quantity;
     readonly 'tunnel-anode-left': Quantity;
     readonly 'turns': Quantity;
     readonly 'turns-engaged': Quantity;

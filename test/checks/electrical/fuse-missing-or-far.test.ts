@@ -7,7 +7,7 @@ describe(`${id}: distance`, () => {
     it.each([
         ['fuse FU1 { distance: 7 in  source: bus  sheathed-to-fuse: no }', []],
         ['fuse FU1 { distance: 7.1 in  source: bus  sheathed-to-fuse: no }', ['error FU1']],
-        ['fuse FU1 { distance: 178 mm  source: switch  sheathed-to-fuse: no }', ['error FU1']],
+        ['fuse FU1 { distance: 179 mm  source: switch  sheathed-to-fuse: no }', ['error FU1']],
         ['fuse FU1 { distance: 177 mm  source: switch  sheathed-to-fuse: no }', []],
         ['fuse FU1 { distance: 40 in  source: bus  sheathed-to-fuse: yes }', []],
         ['fuse FU1 { distance: 40.1 in  source: bus  sheathed-to-fuse: yes }', ['error FU1']],

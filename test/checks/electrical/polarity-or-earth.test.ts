@@ -32,7 +32,7 @@ describe(`${id}: neutral`, () => {
         ['shore-inlet SI1\ninverter IN1 { neutral-joined: always  passes-shore-power: yes }\n', ['error IN1']],
         ['shore-inlet SI1\ninverter IN1 { neutral-joined: always }\n', ['hint IN1']],
         ['shore-inlet SI1\ninverter IN1 { neutral-joined: never  passes-shore-power: yes }\n', []],
-        ['inverter IN1 { neutral-joined: always  passes-shore-power: yes }\n', []],
+        ['inverter IN1 { neutral-joined: always  passes-shore-power: yes }\n', ['error IN1']],
     ])('%s', (text, expected) => {
         expect(summary(id, text)).toEqual(expected);
     });

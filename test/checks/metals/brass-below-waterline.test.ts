@@ -55,8 +55,9 @@ describe('color when scraped', () => {
         expect(problem?.draft?.urgency).toBe('at-once');
         expect(problem?.draft?.seen).toContain('{SV1.scrape-color}');
     });
-    it.each([['no metal recorded', ''], ['an alloy without a share of zinc', 'metal: bronze']])('asks for the alloy: %s', (_, facts) => {
-        expect(summary(id, valve(`${facts}  scrape-color: pink`))).toEqual(['hint SV1']);
+    it.each([['no metal recorded', ''], ['an alloy without a share of zinc', 'metal: bronze']])('pink warns, and red-brown asks for the alloy: %s', (_, facts) => {
+        expect(summary(id, valve(`${facts}  scrape-color: pink`))).toEqual(['warning SV1']);
+        expect(summary(id, valve(`${facts}  scrape-color: red-brown`))).toEqual(['hint SV1']);
         expect(summary(id, valve(`${facts}  scrape-color: yellow`))).toEqual([]);
         expect(summary(id, valve(`${facts}  scrape-color: pink`, 'above-waterline: 1 ft'))).toEqual([]);
     });

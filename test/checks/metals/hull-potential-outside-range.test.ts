@@ -37,7 +37,7 @@ describe('cell', () => {
 
 describe('facts that are missing', () => {
     it.each([
-        ['cell', reading('-500 mV', 'steel', { cell: '' }), ['hint HP1']], ['gear', reading('-500 mV', ''), ['hint HP1']], ['water, out of range', reading('-500 mV', 'steel', { water: '' }), ['hint HP1']],
+        ['cell, in range with one of them', reading('-1080 mV', 'steel', { cell: '' }), ['hint HP1']], ['gear', reading('-500 mV', ''), ['hint HP1']], ['water, out of range', reading('-500 mV', 'steel', { water: '' }), ['hint HP1']],
         ['water, in range', reading('-900 mV', 'steel', { water: '' }), []], ['potential', 'vessel "M" { water: salt }\nhull-potential HP1 { gear: steel }\n', []],
         ['nothing, but fresh water', reading('-500 mV', 'steel', { water: 'water: fresh' }), []], ['nothing, but brackish water', reading('-500 mV', 'steel', { water: 'water: brackish' }), []],
     ] as const)('%s', (_, text, expected) => {

@@ -35,7 +35,7 @@ describe('difference of the midpoints', () => {
 
 describe('the anode', () => {
     it.each([
-        ['half left', 'wetted: yes  anode-left: 50 %', []], ['under half left', 'wetted: yes  anode-left: 49 %', raised], ['none recorded', 'wetted: yes', ['hint B1 N1']],
+        ['half left', 'wetted: yes  anode-left: 50 %', []], ['under half left', 'wetted: yes  anode-left: 49 %', raised], ['none recorded anywhere', 'wetted: yes', raised],
     ] as const)('%s, 250 mV', (_, contact, expected) => {
         expect(summary(id, pair('manganese-bronze', 'stainless-316', contact))).toEqual(expected);
     });

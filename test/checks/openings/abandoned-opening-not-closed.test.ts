@@ -63,8 +63,23 @@ describe('where', () => {
         expect(summary(id, drain(opening))).toEqual(expected);
     });
 
-    it('leaves transducers and drain plugs alone', () => {
-        expect(summary(id, 'transducer T1 { size: 2 in  below-waterline: 1 ft  in-use: no  closure: open }\ndrain-plug D1 { below-waterline: 1 ft  in-use: no }\n')).toEqual([]);
+    it('tells of a transducer that is drawn and left open', () => {
+        expect(summary(id, 'transducer T1 { size: 2 in  below-waterline: 1 ft  in-use: no  closure: open }\n')).toEqual(['error T1']);
+        expect(summary(id, 'transducer T1 { size: 2 in  below-waterline: 1 ft  in-use: yes }\n')).toEqual([]);
+    });
+
+    it('takes a valve found shut, with nothing recorded behind it, as all that closes', () => {
+        const text = (position: string) => `through-hull T1 { size: 1 in  below-waterline: 1 ft  in-use: no }\nvalve V1 { position: ${position} }\nrun R1: T1 -> V1\n`;
+        expect(summary(id, text('shut'))).toEqual(['error T1 V1']);
+        expect(summary(id, text('open'))).toEqual(['hint T1']);
+    });
+
+    it('tells of a cap with no valve in its run', () => {
+        expect(summary(id, 'through-hull T1 { size: 1 in  below-waterline: 1 ft  in-use: no }\ncap C1\nrun R1: T1 -> C1 -> capped\n')).toEqual(['warning T1']);
+    });
+
+    it('leaves drain plugs alone', () => {
+        expect(summary(id, 'drain-plug D1 { below-waterline: 1 ft  in-use: no }\n')).toEqual([]);
     });
 });
 

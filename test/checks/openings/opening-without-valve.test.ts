@@ -10,7 +10,10 @@ describe('what stops the water', () => {
     it.each([
         ['nothing', drain(below), ['error TH1']],
         ['seacock', drain(below, 'SV1 -> H1', 'seacock SV1\n'), []],
-        ['valve farther in', drain(below, 'H1 -> SV1', 'valve SV1\n'), []],
+        ['valve only behind a hose', drain(below, 'H1 -> SV1', 'valve SV1\n'), ['error TH1']],
+        ['run written in the way of the water', `through-hull TH1 { ${below} }\nhose H1\nsink S1\nrun R1: S1 -> H1 -> TH1\n`, ['error TH1']],
+        ['the same with a valve at the hull', `through-hull TH1 { ${below} }\nvalve SV1\nhose H1\nsink S1\nrun R1: S1 -> H1 -> SV1 -> TH1\n`, []],
+        ['at the waterline, unreinforced', 'through-hull TH1 { below-waterline: 0 mm }\nhose H1 { reinforcement: none }\nsink S1\nrun R1: TH1 -> H1 -> S1\n', ['error TH1']],
         ['gate valve: told by another check', drain(below, 'SV1 -> H1', 'valve SV1 { pattern: gate-valve }\n'), []],
         ['check valve', drain(below, 'SV1 -> H1', 'check-valve SV1\n'), ['error TH1']],
         ['valve of check pattern', drain(below, 'SV1 -> H1', 'valve SV1 { pattern: check-valve }\n'), ['error TH1']],

@@ -94,3 +94,13 @@ describe('mentions', () => {
         expect(summary(id, corrected(text, id, 'Name it: length on deck'))).toEqual([]);
     });
 });
+
+describe('dimensions in a list, after the figure, and in the words of the engagement', () => {
+    const recorded = 'length-overall: 40 ft  length-on-deck: 38 ft  beam: 12 ft  draft: 5 ft 9 in';
+    it.each([
+        ['LOA 40 ft, beam 12 ft, draft 5 ft 9 in.', 0], ['LOA 40 ft, beam 12 ft 6 in, draft 5 ft 9 in.', 1], ['Beam 13 ft.', 1], ['She is 39 ft long overall.', 1], ['She is 40 ft overall and has 12 ft beam.', 0], ['She has 13 ft beam.', 1],
+        ['A 2 m beam under the mast is cracked.', 0], ['Beam 60 mm thick under the mast.', 0], ['Survey of a 40 ft ketch.', 0], ['Survey of a 39 ft ketch.', 0], ['Survey of a 45 ft sloop.', 1],
+    ])('%s: %i', (note, count) => {
+        expect(said(recorded, note)).toHaveLength(count);
+    });
+});

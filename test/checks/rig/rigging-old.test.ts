@@ -43,3 +43,9 @@ describe('rigging-old', () => {
         expect(summary(id, 'shroud SH1 { fitted: 2009 }\n')).toEqual(['hint SH1']);
     });
 });
+
+describe('a date of making', () => {
+    it.each([['made: 2004', 1], ['made: 2020', 0], ['made: 2004  fitted: 2020', 0]])('stands for that of fitting: %s', (facts, count) => {
+        expect(raisedBy('rigging-old', `survey "1" pre-purchase { attended 2026-10-06 afloat "Yard" }\nstay ST1 "Forestay" { build: one-by-nineteen  ${facts} }\n`)).toHaveLength(count);
+    });
+});

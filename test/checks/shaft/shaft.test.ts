@@ -29,9 +29,9 @@ describe('gland-drips', () => {
     it.each([
         ['packed-gland', 'drips-at-rest: 10 drops/min', 0], ['packed-gland', 'drips-at-rest: 11 drops/min', 1],
         ['packed-gland', 'drips-under-way: 30 drops/min', 0], ['packed-gland', 'drips-under-way: 31 drops/min', 1],
-        ['packed-gland', 'drips-under-way: 0 drops/min  runs-hot: yes', 1], ['packed-gland', 'drips-under-way: 0 drops/min', 0], ['packed-gland', 'runs-hot: yes', 0],
+        ['packed-gland', 'drips-under-way: 0 drops/min  runs-hot: yes', 1], ['packed-gland', 'drips-under-way: 0 drops/min', 0], ['packed-gland', 'runs-hot: yes', 1], ['packed-gland', 'drips-under-way: 3 drops/min  runs-hot: no', 0],
         ['face-seal', 'drips-at-rest: 0 drops/min', 0], ['face-seal', 'drips-at-rest: 1 drops/min', 1], ['lip-seal', 'drips-under-way: 1 drops/min', 1],
-        ['face-seal', 'drips-under-way: 0 drops/min  runs-hot: yes', 0], ['shaft-seal', 'drips-at-rest: 5 drops/min', 0], ['shaft-seal', 'drips-at-rest: 20 drops/min', 1],
+        ['face-seal', 'drips-under-way: 0 drops/min  runs-hot: yes', 1], ['face-seal', 'weeps: yes', 1], ['packed-gland', 'weeps: yes', 0], ['shaft-seal', 'drips-at-rest: 5 drops/min', 0], ['shaft-seal', 'drips-at-rest: 20 drops/min', 1],
     ])('%s %s: %i', (kind, facts, count) => {
         expect(raisedBy(id, `${kind} S1 { ${facts} }\n`)).toHaveLength(count);
     });

@@ -23,3 +23,9 @@ describe('fastenings-failed', () => {
         expect(raisedBy(id, sample('sampled: 9  bad: 0  drawn-port: 9'))[0]?.message).toContain('all from one side');
     });
 });
+
+describe('loss of the shank', () => {
+    it.each([['shank-loss: 30 %', ['hint']], ['shank-loss: 25 %', []], ['shank-loss: 30 %  sampled: 20  bad: 0', ['hint']], ['shank-loss: 30 %  sampled: 20  bad: 6', ['error']]])('%s', (facts, expected) => {
+        expect(raisedBy('fastenings-failed', `fastening FA1 { ${facts} }\n`).map(({ severity }) => severity)).toEqual(expected);
+    });
+});

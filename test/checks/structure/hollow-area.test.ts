@@ -39,3 +39,10 @@ describe('hollow-area', () => {
         expect(urgencies(id, map('', 'row "Coachroof": dull, 0.2 m2, 2 m2, chainplate'))).toEqual(['before-departure']);
     });
 });
+
+describe('the part that a map is on', () => {
+    it('is named, not the table', () => {
+        const text = 'deck DK1 "Foredeck"\nreading M1 "Sounding" on DK1 {\n    measures: percussion  panel-area: 4 m2\n    row "P1": dull, 0.15 m2\n    row "P2": hollow, 0.2 m2\n}\n';
+        expect(raisedBy('hollow-area', text)[0]?.message).toMatch(/^Foredeck \(DK1\) sounds dull or hollow in 2 patches of .* together, 8\.8 % of its panel/);
+    });
+});

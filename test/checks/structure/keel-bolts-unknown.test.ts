@@ -6,7 +6,7 @@ const survey = (rest: string, kind = 'pre-purchase', lies = 'ashore') => `survey
 
 describe('keel-bolts-unknown', () => {
     it.each([
-        ['metal: mild-steel  drawn: 2016', []], ['metal: mild-steel  drawn: 2015', ['warning KB1']], ['metal: cast-iron  drawn: 2015', ['warning KB1']], ['metal: galvanized-steel  drawn: 2015', ['warning KB1']],
+        ['metal: iron  drawn: 2015', ['warning KB1']], ['metal: stainless-316  fitted: 2019-04', []], ['metal: iron  fitted: 2009  drawn: 2005', ['warning KB1']], ['metal: mild-steel  drawn: 2016', []], ['metal: mild-steel  drawn: 2015', ['warning KB1']], ['metal: cast-iron  drawn: 2015', ['warning KB1']], ['metal: galvanized-steel  drawn: 2015', ['warning KB1']],
         ['metal: stainless-316  drawn: 2006', []], ['metal: stainless-316  drawn: 2005', ['warning KB1']], ['metal: silicon-bronze  drawn: 2005', ['warning KB1']], ['metal: nickel-copper  drawn: 2005', ['warning KB1']],
         ['drawn: 2016', []], ['drawn: 2015', ['hint KB1']], ['drawn: 2006', ['hint KB1']], ['drawn: 2005', ['warning KB1']], ['metal: mild-steel', ['hint KB1']],
         ['metal: mild-steel  drawn: 2026  joint-gap: 1 mm', []], ['metal: mild-steel  drawn: 2026  joint-gap: 1.1 mm', ['error KB1']], ['metal: mild-steel  drawn: 2026  weeps: yes', ['error KB1']],

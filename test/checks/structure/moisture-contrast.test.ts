@@ -100,3 +100,13 @@ describe('percent of laminate', () => {
         expect(summary(id, grid('reference: 12', 'row "A": 30 %') + map('row "A": dull, 0.1 m2'))).toEqual(['error H1', 'error H1']);
     });
 });
+
+describe('percent in words', () => {
+    it.each([
+        ['Moisture readings of 18% to 32% were found.', 1], ['Moisture was read at 32 percent beside the skeg.', 1], ['Moisture readings of 18 to 32 on the scale of the meter.', 0],
+        ['Moisture of the plywood bulkhead 18 %.', 0], ['Moisture was read over 80 % of the bottom.', 0], ['The tanks were at 50 %.', 0], ['The relative scale of moisture is 0 to 100 %.', 0],
+    ])('%s: %i', (note, count) => {
+        expect(raisedBy('moisture-contrast', `hull-shell HULL1 { material: grp\n    note "${note}"\n}\n`)).toHaveLength(count);
+        expect(raisedBy('moisture-contrast', `hull-shell HULL1 { material: oak\n    note "${note}"\n}\n`)).toHaveLength(0);
+    });
+});

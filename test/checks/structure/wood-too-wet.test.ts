@@ -10,7 +10,7 @@ describe('wood-too-wet', () => {
         ['moisture: 20 %', []], ['moisture: 20.1 %', ['warning PL1']], ['moisture: 28 %  probe: 9 mm', ['warning PL1']], ['moisture: 28.1 %  probe: 5 mm', ['warning PL1']], ['moisture: 28.1 %  probe: 5.1 mm', ['error PL1']],
         ['moisture: 30 %  probe: 1/4 in', ['error PL1']], ['moisture: 30 %', ['warning PL1']], ['moisture: 30 %  immersed: no', ['warning PL1']],
         ['moisture: 45 %  immersed: yes  probe: 1 mm', []], ['moisture: 45 %  immersed: yes  probe: 8 mm', ['error PL1']], ['moisture: 45 %  immersed: yes', ['hint PL1']],
-        ['moisture: 28 %  immersed: yes', []], ['moisture: 15 %  probe: 20 mm', []], ['probe: 20 mm', []],
+        ['moisture: 28 %  immersed: yes', []], ['moisture: 15 %  probe: 20 mm', []], ['probe: 20 mm', ['hint PL1']],
     ])('%s', (facts, expected) => {
         expect(summary(id, plank(facts))).toEqual(expected);
     });
@@ -39,5 +39,11 @@ describe('wood-too-wet', () => {
         expect(raisedBy(id, text)[0]?.message).toContain('Sheer and Strake 2 (M1) are at up to 24 %');
         expect(summary(id, table('columns: moisture, probe, immersed', 'row "Strake 9": 40 %, 1 mm, yes'))).toEqual([]);
         expect(summary(id, table('columns: moisture, probe', 'row "Strake 9": 40 %, 1 mm', 'immersed: yes'))).toEqual([]);
+    });
+});
+
+describe('where a part lies', () => {
+    it.each([['Garboard, port', 'before-launch'], ['Stem', 'before-launch'], ['Sheer plank', 'next-haul-out'], ['System of frames', 'next-haul-out']])('is told by its title: %s', (title, urgency) => {
+        expect(raisedBy('wood-too-wet', `survey "1" pre-purchase { attended 2026-10-06 ashore "Yard" }\nplank PL1 "${title}" { moisture: 32 %  probe: 9 mm }\n`).map(({ draft }) => draft?.urgency)).toEqual([urgency]);
     });
 });
