@@ -14,6 +14,8 @@ export default defineConfig({
         include: ['test/**/*.test.ts'],
         exclude: ['test/editor/**', 'node_modules/**'],
         testTimeout: 30_000,
+        // The tests change nothing of one another's modules: loading these once a worker halves the run.
+        isolate: false,
         globalSetup: ['test/oracle/coverage.ts'],
     },
 });

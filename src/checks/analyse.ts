@@ -8,7 +8,7 @@
  */
 import type { Component, Gap, Span, SurveyRecord } from '../record/model.js';
 import { allChecks } from './all-checks.js';
-import { listed } from './fit/wording.js';
+import { listed } from './phrasing.js';
 import type { Check, Problem, Raised, Severity } from './contract.js';
 import { nearest } from '../quantities/index.js';
 

@@ -32,7 +32,7 @@ describe('sections', () => {
     test('every section of the record has its place, numbered as in the contents', () => {
         const titles = [...html.matchAll(/<h2 id="[^"]*-title"><span class="n">(\d+)<\/span> ([^<]*)<\/h2>/g)].map(m => m[2]);
         expect(titles).toEqual([
-            'Summary', 'Scope and attendances', 'Limits, and what was not seen', 'Words used', 'Particulars', 'Through-hulls and sea valves', 'Hull', 'Measurements', 'Findings',
+            'Summary', 'Scope and attendances', 'Limits, and what was not seen', 'Words used', 'Particulars', 'Through-hulls and sea valves', 'Hull', 'Measurements and registers', 'Findings',
             'Recommendations in one list', 'Opinion of value', 'Standards and rules cited', 'How figures were computed', 'Statement and signature', 'Photographs',
         ]);
     });

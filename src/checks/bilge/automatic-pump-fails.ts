@@ -2,7 +2,7 @@
 import { convertTo } from '../../quantities/index.js';
 import { flagOf, isKind, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { lies } from '../lies.js';
 import { floodingBeatsPumps } from '../openings/flooding-beats-pumps.js';
 import { powerPumps } from '../openings/paths.js';

@@ -1,7 +1,7 @@
 /** A bilge pump that moves far less than the figure on its box, for its lift, hose or voltage. */
 import { anyValue, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth, lengthBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, lengthBoth, listed } from '../phrasing.js';
 import { inAnotherUnit } from '../other-unit.js';
 import { worstPath } from '../openings/flooding-beats-pumps.js';
 import { powerPumps, pumpsAboard } from '../openings/paths.js';

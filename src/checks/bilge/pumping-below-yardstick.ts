@@ -1,7 +1,7 @@
 /** Bilge pumps that together move less than the yardstick for her length. */
 import { nameOf, ofKind, siOf, wordOf, yardstick, type Component, type Span } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { computedBoth, lengthBoth, listed } from '../fit/wording.js';
+import { computedBoth, lengthBoth, listed } from '../phrasing.js';
 import { pumpFlow, shareText } from './pump-flow.js';
 
 const literPerMinute = 0.001 / 60;

@@ -2,8 +2,8 @@
 import { isAnchorTooLight, leastAnchorShare, leastWaterlineShare, mainAnchorKg, meanLengthM } from '../../trade/ground-tackle.js';
 import { flagOf, nameOf, ofKind, siOf, valueOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { both, computedBoth, lengthBoth } from '../fit/wording.js';
-import { percent } from '../structure/figures.js';
+import { both, computedBoth, lengthBoth, percent } from '../phrasing.js';
+
 import { converted, inAnotherUnit } from '../other-unit.js';
 
 const code = 'MGN 280';

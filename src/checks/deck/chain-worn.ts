@@ -3,8 +3,8 @@ import { chainLossShare, chainWornShare } from '../../trade/ground-tackle.js';
 import { meanOf } from '../../trade/wastage.js';
 import { nameOf, ofKind, siOf, valueOf, valuesOf, type Component } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, lengthBoth } from '../fit/wording.js';
-import { percent } from '../structure/figures.js';
+import { both, lengthBoth, percent } from '../phrasing.js';
+
 
 export const chainWorn = defineCheck({
     id: 'chain-worn',

@@ -3,7 +3,7 @@ import { leastHeightIn, leastLifelineM, smallBoatM, widestSpacingM } from '../..
 import { units } from '../../quantities/index.js';
 import { anyValue, flagOf, nameOf, ofKind, siOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, lengthBoth, listed } from '../fit/wording.js';
+import { both, lengthBoth, listed } from '../phrasing.js';
 import { converted, inAnotherUnit } from '../other-unit.js';
 
 const standard = 'ABYC H-41';

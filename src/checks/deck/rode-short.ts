@@ -2,7 +2,7 @@
 import { rodeNeededM, scopeOf, type RodeKind } from '../../trade/ground-tackle.js';
 import { nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { lengthBoth, listed } from '../phrasing.js';
 
 export const rodeShort = defineCheck({
     id: 'rode-short',

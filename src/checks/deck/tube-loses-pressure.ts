@@ -2,8 +2,8 @@
 import { coolingThatExplainsK, mostCoolingK, standardAtmospherePa, tubeEndAtStartPa, tubeFallShare, type TubeTest } from '../../trade/tube-pressure.js';
 import { anyValue, nameOf, ofKind, rowsOf, valueOf, valuesOf, wordOf, yardstick, type Component, type FactSet, type Quantity, type Reading, type Span, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
-import { percent } from '../structure/figures.js';
+import { both, computedBoth, listed, percent } from '../phrasing.js';
+
 
 /** Past this share lost the tube does not carry her through a day (chosen). */
 const halfGone = 0.5;

@@ -2,7 +2,7 @@
 import { batteryMovementLimitM, batteryTestPullN } from '../../trade/battery-hold.js';
 import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth, lengthBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, lengthBoth, listed } from '../phrasing.js';
 import { federalRule } from './reach.js';
 
 type Battery = Component<'battery'>;

@@ -3,7 +3,7 @@ import { areAgesApart, mostRestDifferenceV, restBeforeReadingS, restDifferenceV,
 import { formatQuantity } from '../../quantities/index.js';
 import { nameOf, wordOf, yardstick, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, listed } from '../phrasing.js';
 import { firstDay, lastDay } from '../hoses/age.js';
 import { banksOf, unitsOf, type Bank, type Measured, type Unit } from './banks.js';
 

@@ -2,7 +2,7 @@
 import { chargeRangeAt, hotK, isChargingVoltage, type ChargeRange } from '../../trade/battery.js';
 import { flagOf, isKind, nameOf, ofKind, rowsOf, siOf, valueOf, wordOf, yardstick, type Component, type Quantity, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import type { Battery } from './banks.js';
 
 type Source = Component<'charger'> | Component<'alternator'> | Component<'solar-panel'>;

@@ -2,7 +2,7 @@
 import { overcurrentReachM } from '../../trade/overcurrent.js';
 import { flagOf, isKind, nameOf, ofKind, valueOf, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { both } from '../fit/wording.js';
+import { both } from '../phrasing.js';
 import { guardTitle, guardedWire, guardsOf, isSheathedTo, sourceOf, type Guard } from './guards.js';
 import { federalRule, isGasoline } from './reach.js';
 import { purposeOf, type Wire } from './wires.js';

@@ -2,7 +2,7 @@
 import { overcurrentLimitA, standardRatingWithin } from '../../trade/overcurrent.js';
 import { flagOf, nameOf, siOf, valueOf, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { guardTitle, guardedVoltage, guardedWire, guardsBefore, guardsOf, type Guard } from './guards.js';
 import { federalRule } from './reach.js';
 import { allowedFor, bestInsulationC, insulationOf, sizeText, tableCites, tableText, wireConditions, type Allowed, type Wire } from './wires.js';

@@ -3,7 +3,7 @@ import { formatQuantity } from '../../quantities/index.js';
 import { isOverheated, loadShare, mostRiseK, riseK } from '../../trade/shore-power.js';
 import { anyValue, flagOf, nameOf, ofKind, siOf, valueOf, yardstick, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { systemVoltageOf } from './wires.js';
 
 type Inlet = Component<'shore-inlet'>;

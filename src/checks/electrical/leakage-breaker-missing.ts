@@ -2,7 +2,7 @@
 import { leakageBreakerSinceYear, leakageTripA, leakageTripS, transformerReachM, tripsInTime } from '../../trade/shore-power.js';
 import { flagOf, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { computedBoth } from '../fit/wording.js';
+import { computedBoth } from '../phrasing.js';
 import { isSaidAbsent } from '../safety/gear.js';
 
 type Inlet = Component<'shore-inlet'>;

@@ -2,7 +2,7 @@
 import { insulationTestV, leakageTraceA, leakageTripA, leakageVerdict, leastInsulationOhm } from '../../trade/shore-power.js';
 import { flagOf, isKind, nameOf, ofKind, rowsOf, siOf, valueOf, type Component, type Quantity, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { systemVoltageOf } from './wires.js';
 
 /** Voltage from which a circuit is of shore power, or tested as such. */

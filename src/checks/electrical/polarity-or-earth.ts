@@ -2,7 +2,7 @@
 import { mostEarthOhm } from '../../trade/shore-power.js';
 import { flagOf, nameOf, ofKind, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { isBondedAtTransformer, isDeviceProtected, outletReadings, takesOwnDevice, type Outlet, type OutletReading } from './outlets.js';
 
 export const polarityOrEarth = defineCheck({

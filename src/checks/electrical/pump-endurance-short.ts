@@ -5,7 +5,7 @@ import { dutyOf, enduranceS, usableFlowM3s } from '../../trade/pump.js';
 import { flagOf, isKind, nameOf, ofKind, siOf, valueOf, wordOf, yardstick, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { significant } from '../../quantities/index.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, listed } from '../phrasing.js';
 import { bankWith, onlyBank, type Battery } from './banks.js';
 
 type Pump = Component<'bilge-pump'>;

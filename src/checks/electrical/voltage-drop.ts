@@ -4,7 +4,7 @@ import { isoAreasM2 } from '../../trade/iso-conductor.js';
 import { flagOf, nameOf, ofKind, siOf, valueOf, type SurveyRecord } from '../../record/model.js';
 import { significant } from '../../quantities/index.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { computed, dropShare, dropsOf, type Drop } from './drops.js';
 import { isMetric, metricSize, purposeByWords, purposeOf, systemVoltageOf } from './wires.js';
 

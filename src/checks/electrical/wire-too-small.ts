@@ -3,7 +3,7 @@ import { gaugeAreaM2, gaugeTitle, thinnestGauge } from '../../trade/conductor.js
 import { isoLeastAreaM2 } from '../../trade/iso-conductor.js';
 import { flagOf, nameOf, ofKind, siOf, valueOf, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { federalRule } from './reach.js';
 import { allowedFor, bestInsulationC, insulationOf, isMetric, metricSize, purposeOf, sizeFor, sizeText, tableCites, tableText, wireConditions, type Allowed, type Wire } from './wires.js';
 

@@ -3,7 +3,7 @@ import { allowableCurrentA, assumedInsulationC, gaugeForCurrent, gaugeTitle, gau
 import { isoAllowableCurrentA, isoAreaForCurrentM2 } from '../../trade/iso-conductor.js';
 import { flagOf, isKind, siOf, valueOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import type { Draft } from '../contract.js';
-import { both } from '../fit/wording.js';
+import { both } from '../phrasing.js';
 import { federalRule } from './reach.js';
 
 export type Wire = Component<'conductor'>;

@@ -3,7 +3,7 @@ import { convertTo } from '../../quantities/index.js';
 import { coolantFreezingK, flushShare, shareForFreezing, strongestUsefulShare, type Glycol } from '../../trade/coolant.js';
 import { siOf, valueOf, wordOf, yardstick, type Component, type Fact, type Quantity, type SurveyRecord } from '../../record/model.js';
 import type { Correction, ProblemFigure, Severity } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth, percent } from '../phrasing.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 import { isOlderThanMonths } from '../dates.js';
 
@@ -33,7 +33,6 @@ export function quantityOf(set: Component, property: string): { readonly fact: F
     return fact && value?.type === 'quantity' ? { fact, quantity: value } : undefined;
 }
 
-export const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
 const celsius = (kelvin: number) => convertTo(kelvin, 'C');
 export const temperatureBoth = (kelvin: number) => computedBoth(kelvin, 'temperature');
 

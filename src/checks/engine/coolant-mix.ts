@@ -3,8 +3,8 @@ import { convertTo } from '../../quantities/index.js';
 import { coolantBoilingK, coolantBoilingUnderCapK, coolantFreezingK, exchangedVolumeM3, freshMixM3, isFreezingTabulated, shareForFreezing, topUp, type Glycol, type TopUp } from '../../trade/coolant.js';
 import { siOf, wordOf, type Component } from '../../record/model.js';
 import type { ProblemFigure } from '../contract.js';
-import { computedBoth } from '../fit/wording.js';
-import { kindsOf, percent, temperatureBoth, type Fault } from './coolant-faults.js';
+import { computedBoth, percent } from '../phrasing.js';
+import { kindsOf, temperatureBoth, type Fault } from './coolant-faults.js';
 
 /** The share of glycol in it: as recorded, else from its freezing point where its kind is known. */
 function shareOf(coolant: Component): number | undefined {

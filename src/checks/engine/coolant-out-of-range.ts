@@ -1,7 +1,7 @@
 /** Engine coolant too weak, too strong, not proof against the frost expected, past its term, or read with an instrument that cannot read it. */
 import { nameOf, ofKind, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type ProblemFigure, type Raised } from '../contract.js';
-import { both } from '../fit/wording.js';
+import { both } from '../phrasing.js';
 import {
     ageFaults, coldestExpected, freezingPointsK, frostFaults, frostMarginK, quantityOf, shareFaults, temperatureBoth, voidReading, yearsSinceChange, type Fault,
 } from './coolant-faults.js';

@@ -3,7 +3,7 @@ import { nameOf, ofKind, rowsOf, valueOf, wordOf, type Component, type Quantity,
 import { cylinderSpread as spreadOf, spreadFaultShare, spreadWatchShare } from '../../trade/cylinder-spread.js';
 import { convertTo } from '../../quantities/index.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, listed } from '../fit/wording.js';
+import { both, listed, percent } from '../phrasing.js';
 import { dueBeforeCompletion } from './completion.js';
 
 export const cylinderSpread = defineCheck({
@@ -127,8 +127,6 @@ function judge(record: SurveyRecord, engine: Component): Raised | undefined {
         message: `${nameOf(engine)} has ${count.figure.written} cylinders and ${cylinders.pressures.length} of them are read; record the others to tell the spread.`,
     } : undefined;
 }
-
-const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
 
 function problem(record: SurveyRecord, engine: Component, cylinders: Cylinders, spread: number | undefined, least: Quantity | undefined): Raised {
     const { pressures, names } = cylinders;

@@ -3,7 +3,7 @@ import { convertTo } from '../../quantities/index.js';
 import { nameOf, rowsOf, wordOf, type Component, type Reading, type Row, type SurveyRecord } from '../../record/model.js';
 import { judgeRatedSpeed, leastRatedShare, mostRatedShare, tachometerError, tachometerShare, trueSpeed, twinSpeedDifference, twinSpeedShare } from '../../trade/engine-speed.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth, percent } from '../phrasing.js';
 import { drivingEngines, twinsOf } from '../../record/drive-lines.js';
 import { measured, type Measured } from '../../record/trial-runs.js';
 import { dueBeforeCompletion } from './completion.js';
@@ -73,7 +73,6 @@ main-engine E2 { side: starboard  fuel: diesel  rated-rotation: 2800 rpm  reache
     },
 });
 
-const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
 const rpm = (radS: number) => ({ value: Math.round(convertTo(radS, 'rpm') * 10) / 10, unit: 'rpm' });
 
 interface Shown {

@@ -3,7 +3,7 @@ import { convertTo } from '../../quantities/index.js';
 import { flagOf, isKind, nameOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { hotK, isLikeRotation, sidesApartK } from '../../trade/exhaust.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { measured } from '../../record/trial-runs.js';
 import { sideOf } from '../../record/drive-lines.js';
 import { hotPoints, temperatureSeen, type HotPoint } from './hot-points.js';

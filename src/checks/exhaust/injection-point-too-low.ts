@@ -2,7 +2,7 @@
 import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, wordOf, yardstick, type Component, type Run, type SurveyRecord } from '../../record/model.js';
 import { heightToleranceM, isLoopHighEnough, leastLoopHeeledM, leastLoopM } from '../../trade/exhaust.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, lengthBoth } from '../fit/wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 import { siphonLoopMissingOrLow } from '../openings/siphon-loop-missing-or-low.js';
 import { measured, type Measured } from '../../record/trial-runs.js';
 

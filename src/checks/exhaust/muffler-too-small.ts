@@ -3,7 +3,7 @@ import { convertTo } from '../../quantities/index.js';
 import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { drainBackM3, leastMufflerM3, longestDrainBackM, mufflerMargin } from '../../trade/muffler.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { measured } from '../../record/trial-runs.js';
 
 export const mufflerTooSmall = defineCheck({

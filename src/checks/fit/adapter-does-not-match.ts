@@ -6,7 +6,7 @@ import { heightOf } from '../hoses/waterline.js';
 import { floodCritical } from '../lies.js';
 import { setDiameter } from './fit-corrections.js';
 import { boreAt, endOf, spigotOf, tailAt, type Diameter } from './hose-ends.js';
-import { both, lengthBoth } from './wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 
 export const adapterDoesNotMatch = defineCheck({
     id: 'adapter-does-not-match',

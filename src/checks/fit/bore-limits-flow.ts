@@ -5,7 +5,7 @@ import { isKind, nameOf, siOf, type Component, type Quantity, type Run, type Sur
 import { defineCheck, type Raised } from '../contract.js';
 import { serviceOf } from '../hoses/service.js';
 import { endOf, type Diameter } from './hose-ends.js';
-import { both, lengthBoth } from './wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 
 /** Smallest share of the area of the pump's port that the run may narrow to (practice). */
 const leastAreaShare = 0.9;

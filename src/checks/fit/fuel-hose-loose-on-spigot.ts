@@ -5,7 +5,7 @@ import { defineCheck, type Raised } from '../contract.js';
 import { isFuelHose } from '../hoses/service.js';
 import { inAnotherUnit, setDiameter } from './fit-corrections.js';
 import { boreAt, hoseJoints, isAdapter, tailAt, type Diameter, type HoseJoint } from './hose-ends.js';
-import { both, factText, lengthBoth } from './wording.js';
+import { both, factText, lengthBoth } from '../phrasing.js';
 
 export const fuelHoseLooseOnSpigot = defineCheck({
     id: 'fuel-hose-loose-on-spigot',

@@ -7,7 +7,7 @@ import { isFuelHose } from '../hoses/service.js';
 import { floodCritical } from '../lies.js';
 import { inAnotherUnit, setDiameter } from './fit-corrections.js';
 import { boreAt, endOf, hoseJoints, isAdapter, tailAt, type Diameter, type HoseJoint } from './hose-ends.js';
-import { both, factText, lengthBoth } from './wording.js';
+import { both, factText, lengthBoth } from '../phrasing.js';
 
 export const hoseAndSpigotDiffer = defineCheck({
     id: 'hose-and-spigot-differ',

@@ -4,7 +4,7 @@ import { nameOf, siOf, type Component, type Joint, type Quantity } from '../../r
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { clampFact, tailLengthFact, type ClampFact } from '../hoses/clamps.js';
 import { hoseJoints } from './hose-ends.js';
-import { both, lengthBoth } from './wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 
 /** The narrowest and widest bands usual on small hose, m (practice). Only to tell whether the band's width matters. */
 const usualBandM = { narrowest: 0.008, widest: 0.014 };

@@ -2,7 +2,7 @@
 import { isStaticallyGrounded, staticGroundLimitOhm } from '../../trade/fuel-line.js';
 import { flagOf, isKind, materialOf, nameOf, ofKind, rowsOf, runsThrough, valueOf, type Component, type Quantity, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both } from '../fit/wording.js';
+import { both } from '../phrasing.js';
 import { fuelOf, fuelOfTank } from './fuel-system.js';
 import { inAnotherUnit } from '../other-unit.js';
 

@@ -2,7 +2,7 @@
 import { judgeFuelHose, leakLimitM3, type FuelHosePlace, type FuelHoseType } from '../../trade/fuel-hose.js';
 import { isKind, nameOf, ofKind, runsThrough, siOf, valueOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { serviceOf } from '../hoses/service.js';
 import { fuelOf, type Fuel } from './fuel-system.js';
 

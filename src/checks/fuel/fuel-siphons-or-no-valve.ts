@@ -2,7 +2,7 @@
 import { needsSecondValve, secondValveLengthM } from '../../trade/fuel-line.js';
 import { anyValue, flagOf, isKind, nameOf, ofKind, runsThrough, siOf, wordOf, type Component, type Run, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { lengthBoth, listed } from '../phrasing.js';
 import { fuelOf } from './fuel-system.js';
 
 const rule = '33 CFR 183.568';

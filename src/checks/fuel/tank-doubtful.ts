@@ -3,7 +3,7 @@ import { movesTooMuch, tankMovementLimitM } from '../../trade/fuel-line.js';
 import { flagOf, materialOf, nameOf, ofKind, siOf, valueOf, wordOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Severity, type Urgency } from '../contract.js';
 import { isOlderThanMonths } from '../dates.js';
-import { both, lengthBoth, listed } from '../fit/wording.js';
+import { both, capital, lengthBoth, listed } from '../phrasing.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 import { beforeCompletion, fuelOfTank } from './fuel-system.js';
 
@@ -170,8 +170,6 @@ function weightOf(record: SurveyRecord, tank: Component, doubts: readonly Doubt[
     const isAgeAlone = doubts.every(doubt => doubt.kind === 'age');
     return { severity: isAgeAlone ? 'warning' : 'error', ...beforeCompletion(record, isGasoline && !isAgeAlone ? { urgency: 'within-days', days: 30 } : { urgency: 'in-upkeep' }) };
 }
-
-const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 function problem(record: SurveyRecord, tank: Component<'fuel-tank'>, doubts: readonly Doubt[]): Raised {
     const { severity, urgency, days } = weightOf(record, tank, doubts);

@@ -2,7 +2,7 @@
 import { reachesBore, reachesGap } from '../../trade/gas.js';
 import { flagOf, nameOf, ofKind, valueOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, lengthBoth, listed } from '../fit/wording.js';
+import { both, lengthBoth, listed } from '../phrasing.js';
 import { inAnotherUnit } from '../other-unit.js';
 import { isSaidAbsent } from '../safety/gear.js';
 

@@ -1,7 +1,7 @@
 /** A way by which cooking gas may come into the hull: locker, joints, ends of hose, or nothing to shut it off with. */
 import { flagOf, isKind, nameOf, ofKind, runsThrough, siOf, wordOf, type Component, type Joint, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { isSaidAbsent } from '../safety/gear.js';
 import { isGasHose } from './gas-system.js';
 

@@ -2,7 +2,7 @@
 import { anyValue, flagOf, nameOf, ofKind, rowsOf, type Component, type FactSet, type Quantity, type Reading, type Row, type Span, type SurveyRecord } from '../../record/model.js';
 import { judgeTightness, leastTestS } from '../../trade/gas.js';
 import { defineCheck, type Draft, type Raised } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, listed } from '../phrasing.js';
 
 export const gasPressureFalls = defineCheck({
     id: 'gas-pressure-falls',

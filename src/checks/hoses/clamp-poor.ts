@@ -1,7 +1,7 @@
 /** Clamps that are rusty, broken, loose, of the wrong metal, range or type. */
 import { isKind, materialOf, nameOf, ofKind, type Component, type Fact, type Joint, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, listed } from '../fit/wording.js';
+import { both, listed } from '../phrasing.js';
 import { floodCritical } from '../lies.js';
 import { isFuelHose, placesOf as runsOrNone } from './service.js';
 import { heightOf } from './waterline.js';

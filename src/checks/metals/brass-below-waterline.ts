@@ -1,6 +1,6 @@
 /** Brass that loses its zinc in sea water: the part keeps its shape and snaps. */
 import { flagOf, isKind, materialOf, nameOf, wordOf, type Component, type SurveyRecord, runsThrough } from '../../record/model.js';
-import { materialName } from '../fit/wording.js';
+import { materialName } from '../phrasing.js';
 import { heightOf } from '../hoses/waterline.js';
 import { depthM } from '../openings/paths.js';
 import { defineCheck, type Raised } from '../contract.js';

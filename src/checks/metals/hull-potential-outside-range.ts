@@ -3,7 +3,8 @@ import { yardstick, type SurveyRecord } from '../../record/model.js';
 import { judgeHullPotential, type HullGear, type PotentialRange } from '../../trade/hull-potential.js';
 import { convertPotentialV, type ReferenceElectrode } from '../../trade/reference-electrode.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { millivolts, potentialReadings, type PotentialReading } from './potential-readings.js';
+import { potentialReadings, type PotentialReading } from './potential-readings.js';
+import { millivolts } from '../phrasing.js';
 
 const cells: Readonly<Record<string, ReferenceElectrode>> = { 'silver-chloride': 'silver-chloride-sea-water', 'copper-sulfate': 'copper-sulfate', zinc: 'zinc-sea-water' };
 const cellTitles: Readonly<Record<string, string>> = { 'silver-chloride': 'silver chloride', 'copper-sulfate': 'copper sulfate', zinc: 'zinc' };

@@ -4,7 +4,7 @@ import { significant } from '../../quantities/index.js';
 import { coupleStep, faultDifferenceV, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { lies } from '../lies.js';
-import { materialName as plain } from '../fit/wording.js';
+import { materialName as plain, millivolts } from '../phrasing.js';
 import { touches, type Touch } from './contacts.js';
 
 export const metalsInContact = defineCheck({
@@ -165,8 +165,6 @@ function hint(touch: Touch, { noble, base, nobleMetal, baseMetal, differenceV }:
         message: `${nameOf(base)} and ${nameOf(noble)} are of ${plain(baseMetal)} and ${plain(nobleMetal)}, ${millivolts(differenceV)} mV apart; ${ask} to tell whether the ${short(baseMetal)} is at risk.`,
     };
 }
-
-const millivolts = (v: number): number => Math.round(v * 1000);
 
 function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
     const couple = coupleOf(touch);

@@ -1,6 +1,7 @@
 /** A hull potential that moves when a switch is thrown or the shore lead is drawn: stray current. */
 import { defineCheck, type Raised } from '../contract.js';
-import { millivolts, potentialReadings, type PotentialName, type PotentialReading } from './potential-readings.js';
+import { potentialReadings, type PotentialName, type PotentialReading } from './potential-readings.js';
+import { millivolts } from '../phrasing.js';
 
 const dcLimitV = 0.03;
 const shoreLimitV = 0.1;

@@ -1,5 +1,6 @@
 /** Hull potentials wherever they are recorded: as components of their own, or as rows of a table. */
 import { nameOf, ofKind, rowsOf, siOf, wordOf, type Component, type Reading, type Row, type Span, type SurveyRecord } from '../../record/model.js';
+import { millivolts } from '../phrasing.js';
 
 /** What is read, by the names the rows of a table use. */
 export type PotentialName = 'potential' | 'dc-on' | 'dc-off' | 'shore-in' | 'shore-out' | 'own-potential';
@@ -19,8 +20,6 @@ export interface PotentialReading {
     /** A figure in drafted prose: a reference where there is a fact to refer to. */
     readonly quoted: (name: PotentialName) => string;
 }
-
-export const millivolts = (v: number): number => Math.round(v * 1000);
 
 const properties = {
     potential: 'potential', 'dc-on': 'potential-dc-on', 'dc-off': 'potential-dc-off', 'shore-in': 'potential-shore-in', 'shore-out': 'potential-shore-out', 'own-potential': 'own-potential',

@@ -2,7 +2,7 @@
 import { flagOf, isKind, nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { timeToFillS } from '../../trade/orifice-inflow.js';
 import { shareText } from '../bilge/pump-flow.js';
-import { computedBoth, listed } from '../fit/wording.js';
+import { computedBoth, listed } from '../phrasing.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { depthM, inflowInProse, inflowOf, pathsFrom, plumbedOpenings, powerPumps, pumpsAboard, weaknessOf, type Inflow, type Path, type Pumps } from './paths.js';
 

@@ -1,5 +1,5 @@
 /** The way water takes from an opening of the hull inward: what closes it, how narrow it is, where it ends. */
-import { computedBoth, both } from '../fit/wording.js';
+import { computedBoth, both } from '../phrasing.js';
 import { flagOf, isKind, ofKind, siOf, wordOf, yardstick, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
 import { narrowestBoreM } from '../../record/computed.js';
 import { inwardFrom } from '../hoses/waterline.js';

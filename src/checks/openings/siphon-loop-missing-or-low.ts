@@ -1,6 +1,6 @@
 /** An appliance or muffler below the waterline, or a low bilge outlet, without a vented loop high enough. */
 import { flagOf, isKind, nameOf, ofKind, siOf, wordOf, type Component, type Run, type SurveyRecord, runsThrough } from '../../record/model.js';
-import { computedBoth } from '../fit/wording.js';
+import { computedBoth } from '../phrasing.js';
 import { openingOf } from '../hoses/waterline.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { depthM, pathsFrom, plumbedOpenings, type Path } from './paths.js';

@@ -1,7 +1,7 @@
 /** A valve screwed on its through-hull with neither flange nor block to take a blow. */
 import { flagOf, nameOf, siOf, wordOf, type Component } from '../../record/model.js';
 import { openingBoreM } from '../../record/computed.js';
-import { computedBoth } from '../fit/wording.js';
+import { computedBoth } from '../phrasing.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { depthM, depthText, pathsFrom, plumbedOpenings } from './paths.js';
 

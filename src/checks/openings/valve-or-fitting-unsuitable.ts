@@ -2,7 +2,7 @@
 import { flagOf, isKind, materialOf, nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { floodCritical } from '../lies.js';
-import { both } from '../fit/wording.js';
+import { both } from '../phrasing.js';
 import { admits, depthM, depthText, inflowInProse, inflowOf, pathsFrom, plumbedOpenings, type Path } from './paths.js';
 
 /** Plastic this near above the waterline is judged as below it, m (practice). */

@@ -2,7 +2,7 @@
 import { bareHullNumber } from '../../trade/hull-number.js';
 import { flagOf, nameOf, ofKind, valueOf, type Component, type Fact, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { beforeCompletion } from './urgency.js';
 
 interface Reading {

@@ -3,7 +3,7 @@ import { decodeHullNumber } from '../../trade/hull-number.js';
 import { siOf } from '../../record/model.js';
 import { defineCheck, type Correction } from '../contract.js';
 import { hullNumberOf } from './hull-number-fact.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { beforeCompletion } from './urgency.js';
 
 export const hullNumberYearDisagrees = defineCheck({

@@ -3,7 +3,7 @@ import { hasNumberPrefix, isPlacardLargeEnough, leastLetterM, leastPlacard, plac
 import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { hasPassed } from '../dates.js';
-import { both, lengthBoth, listed } from '../fit/wording.js';
+import { both, lengthBoth, listed } from '../phrasing.js';
 import { surveyedOn } from '../hoses/age.js';
 import { lengthForCarriageM } from '../safety/bottles.js';
 import { adding, countOf } from '../safety/gear.js';

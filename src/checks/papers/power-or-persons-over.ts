@@ -3,7 +3,7 @@ import { convertTo } from '../../quantities/index.js';
 import { highTransomM, labelUnderM, personsOfLoad, powerCapacityW, powerFactor } from '../../trade/capacity-label.js';
 import { flagOf, ofKind, siOf, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth, lengthBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, lengthBoth, listed } from '../phrasing.js';
 import { countOf } from '../safety/gear.js';
 import { lengthForCarriageM } from '../safety/bottles.js';
 

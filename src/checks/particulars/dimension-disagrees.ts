@@ -4,7 +4,7 @@ import { beamShareBounds, dimensionsDiffer, draftShareMost, exceeds, waterlineSh
 import { siOf, valueOf, type Quantity, type Span, type SurveyRecord, type Vessel } from '../../record/model.js';
 import { componentsOf, proseOf, spanIn, type ProseEntry } from '../../record/prose-entries.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, capital, computedBoth } from '../phrasing.js';
 import { conversionsIn, isConversionRight, type Conversion } from './conversions.js';
 import { inOtherUnits, isMultihull, isPower } from './craft.js';
 import { mentionsIn, type Dimensions, type Mention } from './mentions.js';
@@ -121,8 +121,6 @@ function judgeOrder(vessel: Vessel, raise: Raise): void {
         });
     }
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function judgePower(record: SurveyRecord, vessel: Vessel, raise: Raise): void {
     const [draft, beam] = [valueOf(vessel, 'draft'), valueOf(vessel, 'beam')];

@@ -3,7 +3,7 @@ import { blockCoefficient, speedLengthRatio } from '../../trade/hull-speed.js';
 import { blockBounds, fuelShare, fuelShareMost, speedLengthMost } from '../../trade/plausible-particulars.js';
 import { ofKind, rowsOf, siOf, valueOf, wordOf, type Component, type Quantity, type Span, type SurveyRecord, type Vessel } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth } from '../fit/wording.js';
+import { both, computedBoth } from '../phrasing.js';
 import { hasDrive, hullsOf, inOtherUnits, isBox, isMultihull, isPower, typeOf } from './craft.js';
 
 export const figureNotPlausible = defineCheck({

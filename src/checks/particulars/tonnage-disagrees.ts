@@ -2,7 +2,7 @@
 import { documentedFromNetTons, grossTons, netTons, tonsAgree, toTenthOfFootM, type HullForm } from '../../trade/tonnage.js';
 import { flagOf, ofKind, siOf, valueOf, wordOf, type Fact, type Quantity, type SurveyRecord, type Vessel } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, listed } from '../fit/wording.js';
+import { both, listed } from '../phrasing.js';
 import { hullsOf, inOtherUnits, isPower, typeOf } from './craft.js';
 
 const forms: readonly HullForm[] = ['ship', 'sailing', 'sailing-keel-in-depth', 'box'];

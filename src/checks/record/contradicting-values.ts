@@ -2,7 +2,7 @@
 import { flagOf, isKind, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Span, type SurveyRecord } from '../../record/model.js';
 import { proseOf, spanIn } from '../../record/prose-entries.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, listed } from '../fit/wording.js';
+import { both, listed } from '../phrasing.js';
 import { isDenied, sentencesOf, spaced } from '../wording/sentences.js';
 
 /** What two diameters of one tail may differ by before one of them is wrong. */

@@ -5,6 +5,7 @@ import { proseOf, spanIn } from '../../record/prose-entries.js';
 import { numberFromWords } from '../../trade/number-words.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { firstDay, lastDay } from '../hoses/age.js';
+import { capital } from '../phrasing.js';
 
 const dayMs = 86_400_000;
 const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
@@ -81,8 +82,6 @@ function datesInOrder(record: SurveyRecord, raise: (problem: Raised) => void): v
         });
     }
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Words that make the number one of a part of the findings: due before launch, for the upkeep, of the rig. */
 const ofSome = /^\s+(?:(?:is|are|was|were|be)\s+)?(?:that|which|due|for|to be|in|on|of|at|at-once|before|under|marked|urgent|concern\p{L}*|relat\p{L}*|with|from|remain\p{L}*|closed|open|need\p{L}*|must|should|call\p{L}*|can|may|about)\b(?!\s+(?:all|total)\b)/iu;

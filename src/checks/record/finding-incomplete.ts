@@ -1,7 +1,7 @@
 /** A finding that lacks what its readers need: where, what was seen, why it matters, what to do, by when, a photograph. */
 import type { Finding } from '../../record/model.js';
 import { defineCheck } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 
 interface Part {
     readonly property: 'seen' | 'because' | 'recommend' | 'urgency';

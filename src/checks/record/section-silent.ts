@@ -1,7 +1,7 @@
 /** A part of the vessel that the survey is to speak of, and on which it says nothing. */
 import { wordOf, valuesOf, type KindInfo, type Reading, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed, lowerFirst } from '../phrasing.js';
 
 /** Share of a grid that must be filled, or its empty cells explained. */
 const filledShare = 0.8;
@@ -60,9 +60,6 @@ export const sectionSilent = defineCheck({
         }
     },
 });
-
-/** "Fuel" inside a sentence, but "DC electrical" as it is. */
-const lowerFirst = (title: string) => /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 
 /** Parts that both coverages expect and of which nothing is said. Without both, nothing is expected. */
 function silentParts(record: SurveyRecord): string[] {

@@ -4,7 +4,7 @@ import { chainplateYears, isPastTerm, type KnownDate } from '../../trade/rigging
 import { flagOf, materialOf, nameOf, ofKind, siOf, valueOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { surveyedOn } from '../hoses/age.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { toTenth } from '../structure/figures.js';
 
 export const chainplateDoubtful = defineCheck({

@@ -4,7 +4,7 @@ import { isPastTerm, reportMonths, riggingStep, veryOldYears, type RiggingStep }
 import { anyValue, nameOf, ofKind, siOf, valueOf, wordOf, yardstick, type Component, type SurveyRecord, type DateFigure } from '../../record/model.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 
 export const riggingOld = defineCheck({
     id: 'rigging-old',

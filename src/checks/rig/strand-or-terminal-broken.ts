@@ -1,7 +1,7 @@
 /** A wire with a broken strand, or a terminal or turnbuckle that is cracked, bent or weeps rust. */
 import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 
 export const strandOrTerminalBroken = defineCheck({
     id: 'strand-or-terminal-broken',

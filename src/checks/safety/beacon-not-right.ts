@@ -2,7 +2,7 @@
 import { flagOf, nameOf, ofKind, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { hasPassed } from '../dates.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { surveyedOn } from '../hoses/age.js';
 import { offshoreUrgency, type GearFault } from './gear.js';
 

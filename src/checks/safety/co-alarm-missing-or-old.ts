@@ -2,7 +2,7 @@
 import { isKind, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { hasPassed, isOlderThanMonths } from '../dates.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { surveyedOn } from '../hoses/age.js';
 import { adding, isSaidAbsent, totalOf } from './gear.js';
 

@@ -2,7 +2,7 @@
 import { disposableExpiry, extinguishersNeeded } from '../../trade/extinguishers.js';
 import { flagOf, nameOf, ofKind, valueOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { surveyedOn } from '../hoses/age.js';
 import { bottlesOf, hasFixedSystem, lengthForCarriageM, satisfies } from './bottles.js';
 

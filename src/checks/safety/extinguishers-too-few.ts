@@ -2,7 +2,7 @@
 import { extinguishersNeeded } from '../../trade/extinguishers.js';
 import { ofKind, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed, lengthBoth } from '../fit/wording.js';
+import { listed, lengthBoth } from '../phrasing.js';
 import { adding, isSaidAbsent } from './gear.js';
 import { bottlesOf, hasFixedSystem, lengthForCarriageM, satisfies, type Bottle } from './bottles.js';
 

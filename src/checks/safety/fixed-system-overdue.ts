@@ -3,7 +3,7 @@ import { agentLoss, agentLossLimit, serviceMonths } from '../../trade/fixed-exti
 import { flagOf, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { isOlderThanMonths } from '../dates.js';
-import { both, listed } from '../fit/wording.js';
+import { both, listed } from '../phrasing.js';
 import { vesselFuel } from '../fuel/fuel-system.js';
 import { surveyedOn } from '../hoses/age.js';
 import type { GearFault } from './gear.js';

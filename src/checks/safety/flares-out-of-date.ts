@@ -3,7 +3,7 @@ import { pyrotechnicsNeeded, signalShortage, signalsFromM, signalUse, type Signa
 import { flagOf, ofKind, valueOf, wordOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { daysLeft } from '../dates.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { lengthBoth, listed } from '../phrasing.js';
 import { surveyedOn } from '../hoses/age.js';
 import { lengthForCarriageM } from './bottles.js';
 import { adding, countOf } from './gear.js';

@@ -2,7 +2,7 @@
 import { lifejacketsMissing, throwablesNeeded, type Wearables } from '../../trade/lifejackets.js';
 import { flagOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { lengthBoth, listed } from '../phrasing.js';
 import { lengthForCarriageM } from './bottles.js';
 import { adding, countOf, isSaidAbsent, totalOf } from './gear.js';
 

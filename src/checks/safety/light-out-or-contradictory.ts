@@ -2,7 +2,7 @@
 import { greatestMaskedRad } from '../../trade/navigation-lights.js';
 import { nameOf, ofKind, valueOf, valuesOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, lengthBoth, listed } from '../fit/wording.js';
+import { both, lengthBoth, listed } from '../phrasing.js';
 import { adding, lengthByTheRulesM } from './gear.js';
 
 type Light = Component<'navigation-light'>;

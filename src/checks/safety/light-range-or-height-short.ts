@@ -2,7 +2,7 @@
 import { leastHeight, leastRangeNmi, type LightKind } from '../../trade/navigation-lights.js';
 import { isKind, nameOf, ofKind, siOf, valueOf, wordOf, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, lengthBoth } from '../fit/wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 import { lengthByTheRulesM } from './gear.js';
 
 const nauticalMileM = 1852;

@@ -2,7 +2,7 @@
 import { flagOf, nameOf, ofKind, siOf, valueOf, type Component, type DateFigure, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { hasPassed, isOlderThanMonths } from '../dates.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { surveyedOn } from '../hoses/age.js';
 import { offshoreUrgency, totalOf, type GearFault } from './gear.js';
 

@@ -2,7 +2,7 @@
 import { bellFromM, soundSignalsNeeded, whistleFromM } from '../../trade/signals.js';
 import { ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { lengthBoth, listed } from '../fit/wording.js';
+import { lengthBoth, listed } from '../phrasing.js';
 import { adding, countOf, isSaidAbsent, lengthByTheRulesM } from './gear.js';
 
 export const soundSignalMissing = defineCheck({

@@ -1,7 +1,7 @@
 /** A way for sewage to leave the hull that is not secured shut where nothing may be let out. */
 import { flagOf, nameOf, ofKind, runsThrough, wordOf, type Component, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { dischargesOf, isDoorLocked, looseValvesOf, securingOf, type Discharge } from './sewage.js';
 
 export const sewageValveNotSecured = defineCheck({

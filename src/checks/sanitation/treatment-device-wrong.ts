@@ -2,7 +2,7 @@
 import { isDeviceAllowed, typeOneToM } from '../../trade/sanitation.js';
 import { flagOf, isKind, nameOf, ofKind, runsThrough, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { lengthBoth } from '../fit/wording.js';
+import { lengthBoth } from '../phrasing.js';
 import { lengthByTheRulesM } from '../safety/gear.js';
 
 export const treatmentDeviceWrong = defineCheck({

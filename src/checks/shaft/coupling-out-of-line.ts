@@ -2,7 +2,7 @@
 import { nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { couplingGapLimitM } from '../../trade/coupling-alignment.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both } from '../fit/wording.js';
+import { both } from '../phrasing.js';
 import { significant } from '../../quantities/index.js';
 import { lies } from '../lies.js';
 import { measured, type Measured } from '../../record/trial-runs.js';

@@ -4,7 +4,7 @@ import { nameOf, siOf, wordOf, type Component, type SurveyRecord } from '../../r
 import { leastSlip, propellerSlip, servicesAtRatio, spannedBand, theoreticalSpeedMs, twinSlipDifference, usualSlip, type HullService, type SlipBand } from '../../trade/propeller-slip.js';
 import { speedLengthRatio } from '../../trade/hull-speed.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, listed } from '../phrasing.js';
 import { driveLines, type DriveLine } from '../../record/drive-lines.js';
 import { measured, trialRuns, type Measured, type TrialRun } from '../../record/trial-runs.js';
 

@@ -2,7 +2,7 @@
 import { nameOf, ofKind, yardstick, type Component, type Quantity, type SurveyRecord } from '../../record/model.js';
 import { playStep, rudderBearingLimitM } from '../../trade/rudder.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, computedBoth, lengthBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, lengthBoth, listed } from '../phrasing.js';
 import { clearanceOf, clearanceSeen } from './clearance.js';
 import { measured } from '../../record/trial-runs.js';
 

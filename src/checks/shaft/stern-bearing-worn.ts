@@ -2,7 +2,7 @@
 import { bearingLimitM } from '../../trade/stern-bearing.js';
 import { nameOf, ofKind, siOf, wordOf, yardstick, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { both, lengthBoth } from '../fit/wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 import { lies } from '../lies.js';
 import { clearanceOf, clearanceSeen, type Clearance } from './clearance.js';
 import { measured } from '../../record/trial-runs.js';

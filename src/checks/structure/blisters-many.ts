@@ -2,7 +2,7 @@
 import { blisterFaults, densityPerM2, fewPerM2, type BlisterFault } from '../../trade/blister.js';
 import { flagOf, nameOf, ofKind, siOf, valueOf, type Component } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { both, computedBoth, listed } from '../fit/wording.js';
+import { both, computedBoth, listed } from '../phrasing.js';
 import { toTenth } from './figures.js';
 
 export const blistersMany = defineCheck({

@@ -3,7 +3,8 @@ import { adviceShare, badShankShare, fasteningStep, leastPerSide, refastenShare,
 import { anyValue, nameOf, ofKind, siOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { lies } from '../lies.js';
-import { percent } from './figures.js';
+import { percent } from '../phrasing.js';
+
 
 export const fasteningsFailed = defineCheck({
     id: 'fastenings-failed',

@@ -2,8 +2,8 @@
 import { hollowShare, hollowStep, shareHollow, wideHollowShare } from '../../trade/percussion.js';
 import { nameOf, ofKind, rowsOf, siOf, valuesOf, wordOf, type Component, type Reading, type Row, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { computedBoth } from '../fit/wording.js';
-import { percent } from './figures.js';
+import { computedBoth, percent } from '../phrasing.js';
+
 import type { SoundedRow } from './sounded.js';
 
 const kinds = ['hull-shell', 'deck', 'transom'] as const;

@@ -3,7 +3,7 @@ import { isOpenJoint, longestTermYears, openGapM, unseenTermYears } from '../../
 import { anyValue, flagOf, materialOf, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { surveyedOn } from '../hoses/age.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
-import { both, lengthBoth } from '../fit/wording.js';
+import { both, lengthBoth } from '../phrasing.js';
 import { lies } from '../lies.js';
 
 export const keelBoltsUnknown = defineCheck({

@@ -2,7 +2,7 @@
 import { listRad, listStep } from '../../trade/list.js';
 import { flagOf, rowsOf, siOf, wordOf, type Reading, type Row, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { lengthBoth } from '../fit/wording.js';
+import { lengthBoth } from '../phrasing.js';
 import { toTenth } from './figures.js';
 
 export const listUnexplained = defineCheck({

@@ -3,7 +3,7 @@ import { contrastStep, isEarly, moistureRatio, type ContrastStep, type Sound } f
 import { isKind, nameOf, ofKind, rowsOf, siOf, valuesOf, wordOf, yardstick, type Component, type Quantity, type Reading, type Row, type Span, type SurveyRecord, type Yardstick } from '../../record/model.js';
 import { proseOf, spanIn } from '../../record/prose-entries.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { toTenth } from './figures.js';
 import { areLaminate, isLaminate } from './laminate.js';
 import { sentencesOf } from '../wording/sentences.js';

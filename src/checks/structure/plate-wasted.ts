@@ -2,9 +2,9 @@
 import { isGaugeOff, overthickness, wastageShare, wastageStep, type WastageLimits, type WastageStep } from '../../trade/wastage.js';
 import { nameOf, siOf, yardstick, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed, percent } from '../phrasing.js';
 import { lies } from '../lies.js';
-import { percent, thicknessBoth } from './figures.js';
+import { thicknessBoth } from './figures.js';
 import { gaugings, type GaugedPlace, type Gauging } from './gauged-places.js';
 
 const circular = 'NVIC 7-68';

@@ -2,9 +2,9 @@
 import { dampWoodShare, saturatedWoodShare, softProbeM, woodStep, type WoodStep } from '../../trade/moisture.js';
 import { anyValue, flagOf, nameOf, ofKind, rowsOf, siOf, wordOf, type Component, type Span, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Urgency } from '../contract.js';
-import { both, lengthBoth, listed } from '../fit/wording.js';
+import { both, lengthBoth, listed, percent } from '../phrasing.js';
 import { lies } from '../lies.js';
-import { percent } from './figures.js';
+
 
 export const woodTooWet = defineCheck({
     id: 'wood-too-wet',

@@ -2,7 +2,7 @@
 import { signAgrees, weightsMakeUpOne, weightSum, type Standing } from '../../trade/comparables.js';
 import type { Span, SurveyRecord, Valuation } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { headOf, isOneCurrency, ladderOf, money, moneyFact, type Rung, type Step } from './ladder.js';
 import { changedValuation, soundValuation } from './sample.js';
 import { standingOf } from './standing.js';

@@ -2,8 +2,8 @@
 import { grossShare, netShare } from '../../trade/comparables.js';
 import { valueOf, yardstick, type DateFigure, type Span, type SurveyRecord, type Valuation, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Severity } from '../contract.js';
-import { listed } from '../fit/wording.js';
-import { headOf, ladderOf, percent, textOf, type Rung } from './ladder.js';
+import { capital, listed, percent } from '../phrasing.js';
+import { headOf, ladderOf, textOf, type Rung } from './ladder.js';
 import { changedValuation, soundValuation } from './sample.js';
 
 const monthS = 365.25 / 12 * 86_400;
@@ -103,8 +103,6 @@ function judgeAdjustments(record: SurveyRecord, rung: Rung, at: Span | undefined
         });
     }
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** An empty place for the explanation; it settles nothing until it is filled in. */
 const explainAt = (after: Span, property = 'explained'): Correction[] => [{ kind: 'replace-text', title: `Add ${property}: and say why`, span: { ...after, start: after.end }, text: `  ${property}: ""`, isStep: true }];

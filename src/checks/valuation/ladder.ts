@@ -99,8 +99,5 @@ export function money(amount: number, currency: string): string {
 /** The same as it is written in a record: "84180 USD". */
 export const moneyFact = (amount: number, currency: string): string => money(amount, currency).replaceAll(',', '');
 
-/** A share for a sentence: "26.3 %". */
-export const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
-
 /** Components named by a property of a valuation. */
 export const namedBy = (valuation: Valuation, property: 'repairs-of'): readonly string[] => valuesOf(valuation, property).map(ref => ref.id);

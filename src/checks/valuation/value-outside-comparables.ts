@@ -2,8 +2,9 @@
 import { roundedTo, roundingStep, spreadShare, weightedMean, weightsMakeUpOne } from '../../trade/comparables.js';
 import { yardstick, type Span, type SurveyRecord, type Valuation } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { amountOf, headOf, isOneCurrency, ladderOf, money, moneyFact, percent, textOf, weighedOf, type Amount, type Rung } from './ladder.js';
+import { amountOf, headOf, isOneCurrency, ladderOf, money, moneyFact, textOf, weighedOf, type Amount, type Rung } from './ladder.js';
 import { changedValuation, soundValuation } from './sample.js';
+import { percent } from '../phrasing.js';
 
 export const valueOutsideComparables = defineCheck({
     id: 'value-outside-comparables',

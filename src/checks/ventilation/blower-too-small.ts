@@ -2,7 +2,7 @@
 import { blowerOutputM3s, blowerRatingM3s } from '../../trade/ventilation.js';
 import { isKind, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { listed } from '../phrasing.js';
 import { vesselFuel } from '../fuel/fuel-system.js';
 import { inAnotherUnit } from '../other-unit.js';
 import { isSaidAbsent } from '../safety/gear.js';

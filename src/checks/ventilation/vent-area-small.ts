@@ -2,7 +2,7 @@
 import { ductAreaM2, exceedsLeastVent, leastVentAreaM2, naturalVentAreaM2, reachesArea, terminalAreaM2 } from '../../trade/ventilation.js';
 import { flagOf, nameOf, ofKind, siOf, wordOf, type Component, type SurveyRecord } from '../../record/model.js';
 import { defineCheck, type Raised } from '../contract.js';
-import { listed } from '../fit/wording.js';
+import { capital, listed } from '../phrasing.js';
 import { inAnotherUnit } from '../other-unit.js';
 import { recordOpen, spaceBoth, ventBoth, ventilatedSpaces, type VentilatedSpace } from './spaces.js';
 
@@ -169,8 +169,6 @@ function missingOf(space: VentilatedSpace, ways: readonly Total[]): string | und
     ];
     return missing.length === 1 ? missing[0] : undefined;
 }
-
-const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 function problem(space: VentilatedSpace, worst: Fault, faults: readonly Fault[], ways: readonly Total[]): Raised {
     const { volume } = space;

@@ -1,5 +1,6 @@
 /** The opinion of value with every sum shown. The opinion is the surveyor's; the sums beside it are arithmetic. */
-import { ladderOf, percent, weighedOf, type Rung } from '../../checks/valuation/ladder.js';
+import { percent } from '../../checks/phrasing.js';
+import { ladderOf, weighedOf, type Rung } from '../../checks/valuation/ladder.js';
 import type { Comparable, Valuation } from '../../record/model.js';
 import { grossShare, netShare, weightedSum, weightSum } from '../../trade/comparables.js';
 import { numberInWords } from '../../trade/number-words.js';

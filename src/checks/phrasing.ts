@@ -1,7 +1,7 @@
 /** Figures in sentences: recorded ones as written, computed ones rounded, each in both unit systems. */
-import { formatQuantity, inBothSystems, type Dimension } from '../../quantities/index.js';
-import type { Material, Quantity } from '../../record/model.js';
-import type { Diameter } from './hose-ends.js';
+import { formatQuantity, inBothSystems, type Dimension } from '../quantities/index.js';
+import type { Material, Quantity } from '../record/model.js';
+import type { Diameter } from './fit/hose-ends.js';
 
 /** A recorded figure as written, with the other system after it. */
 export function both(quantity: Quantity): string {
@@ -34,3 +34,17 @@ export function materialName({ title }: Material): string {
 export function listed(words: readonly string[], last: 'and' | 'or' = 'and'): string {
     return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
 }
+
+/** A share to a tenth of a percent: "18 %", "17.5 %". */
+export function percent(share: number): string {
+    return `${Math.round(share * 1000) / 10} %`;
+}
+
+/** Volts as whole millivolts. */
+export const millivolts = (v: number): number => Math.round(v * 1000);
+
+/** With a capital, to begin a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A title inside a sentence: "Fuel" → "fuel", but "DC electrical" as it is. */
+export const lowerFirst = (title: string): string => /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
