@@ -11,6 +11,21 @@ export const faultDifferenceV = 0.4;
 /** An anode with at least this share left counts as protection (practice). */
 export const protectingShare = 0.5;
 
+/** Where two metals touch: under water, in salt air and spray, in a cabin, or in a dry heated one. */
+export type Environment = 'immersed' | 'weather' | 'indoors' | 'controlled';
+
+/**
+ * Difference from which a couple is to be protected, V. Under water 0.20 (a design-school handout, published, and the
+ * chart after ABYC E-2, second-hand); out of it 0.15 in salt and damp, 0.25 indoors, 0.50 where the climate is
+ * controlled (a maker's guide on the anodic index, published; such guides leave areas out of account).
+ */
+export const differenceAllowedV: Readonly<Record<Environment, number>> = { immersed: watchDifferenceV, weather: 0.15, indoors: 0.25, controlled: 0.5 };
+
+/** Whether a couple that no water joins is farther apart than its surroundings allow. */
+export function isApartInAir(differenceV: number, environment: Exclude<Environment, 'immersed'>): boolean {
+    return differenceV > differenceAllowedV[environment] + 1e-9;
+}
+
 export interface Potential {
     readonly low: number;
     readonly high: number;

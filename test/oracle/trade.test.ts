@@ -1,7 +1,7 @@
 import { convertTo, parseFigure } from '../../src/quantities/index.js';
 import { coolantBoilingK, coolantFreezingByMassK, coolantFreezingK, exchangedVolumeM3, massShare, type Glycol } from '../../src/trade/coolant.js';
 import { disposableExpiry, extinguishersNeeded } from '../../src/trade/extinguishers.js';
-import { coupleStep, midV, potentialDifferenceV } from '../../src/trade/galvanic.js';
+import { coupleStep, isApartInAir, midV, potentialDifferenceV } from '../../src/trade/galvanic.js';
 import { hoseFit, isSameNominalSize } from '../../src/trade/hose-fit.js';
 import { decodeHullNumber } from '../../src/trade/hull-number.js';
 import { judgeHullPotential } from '../../src/trade/hull-potential.js';
@@ -89,6 +89,9 @@ oracle('metals', [
     { id: '3.f steel', says: '-820 mV is in range for steel', actual: () => judgeHullPotential(-0.82, rangeOf('potential-steel')), expected: 'in-range', source: 'anode trade page', provenance: 'secondary' },
     { id: '3.h', says: 'tin bronze and nickel-copper, about 0.195 V', actual: () => apart('gunmetal', 'nickel-copper'), expected: 0.195, within: 0.005, source: series, provenance: 'published' },
     { id: '3.i', says: 'that pair is no problem', actual: () => coupleStep({ differenceV: apart('gunmetal', 'nickel-copper') }), expected: 0, source: 'limit 0.20 V, ABYC E-2 topic', provenance: 'secondary' },
+    { id: '3.j', says: '0.20 V is too far apart in salt air', actual: () => isApartInAir(0.2, 'weather'), expected: true, source: 'tooling maker’s guide on the anodic index, 0.15 V', provenance: 'published' },
+    { id: '3.k', says: '0.20 V is allowed indoors', actual: () => isApartInAir(0.2, 'indoors'), expected: false, source: 'the same, 0.25 V', provenance: 'published' },
+    { id: '3.l', says: '0.55 V is too far apart in a controlled climate', actual: () => isApartInAir(0.55, 'controlled'), expected: true, source: 'the same, 0.50 V', provenance: 'published' },
     { id: '3.a step', says: 'silicon bronze and steel are to be protected', actual: () => coupleStep({ differenceV: apart('silicon-bronze', 'mild-steel') }), expected: 1, source: 'limit 0.20 V, ABYC E-2 topic', provenance: 'secondary' },
     { id: '3.c step', says: '316 and aluminum are a fault whatever the anode', actual: () => coupleStep({ differenceV: apart('stainless-316', 'aluminum-5083'), anodeLeft: 1 }), expected: 2, source: 'limit 0.40 V', provenance: 'practice' },
     ...([['titanium', 0.01], ['stainless-304', -0.07], ['nickel-copper', -0.085], ['nickel-aluminum-bronze', -0.18], ['copper-nickel-70-30', -0.205], ['copper-nickel-90-10', -0.25], ['manganese-bronze', -0.3], ['copper', -0.335], ['aluminum-bronze', -0.355], ['mild-steel', -0.66], ['aluminum', -0.88], ['zinc', -1.005], ['magnesium', -1.615], ['lead', -0.22]] as const).map(([id, expected]): CheckValue => ({

@@ -1,7 +1,7 @@
 /** Two metals far apart in the galvanic series that touch under water. */
 import { flagOf, isKind, materialOf, nameOf, ofKind, siOf, wordOf, type Component, type Material, type SurveyRecord } from '../../record/model.js';
 import { significant } from '../../quantities/index.js';
-import { coupleStep, faultDifferenceV, midV, potentialDifferenceV, watchDifferenceV } from '../../trade/galvanic.js';
+import { coupleStep, differenceAllowedV, faultDifferenceV, isApartInAir, midV, potentialDifferenceV, watchDifferenceV, type Environment } from '../../trade/galvanic.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { lies } from '../lies.js';
 import { materialName as plain, millivolts } from '../phrasing.js';
@@ -14,8 +14,9 @@ export const metalsInContact = defineCheck({
     title: 'Metals far apart touch under water',
     why: 'The baser one is eaten, quickest when it is the small one.',
     needs: ['metal of both parts', 'a joint of a run, or a contact', 'wetted', 'area-ratio or exposed-area, anode-left, insulated, where they are known'],
-    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV with less than 50 % of the anode left; where nothing is recorded of an anode at a joint, or of which one protects them, it is asked for. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one.',
+    computes: 'D = difference of the midpoints of the two ranges, from one table in flowing sea water. A fault where D > 400 mV, or 200 mV < D ≤ 400 mV with less than 50 % of the anode left; where nothing is recorded of an anode at a joint, or of which one protects them, it is asked for. An area of the nobler part over ten times the baser’s raises one step, under a tenth lowers one. Where no water joins them and the contact says what they lie in: advice over 150 mV in spray and salt air, 250 indoors, 500 in a controlled climate.',
     sources: [
+        { text: '150, 250 and 500 mV out of water, by a guide on the anodic index', provenance: 'published' },
         { text: 'more than 200 mV apart needs protection', standard: 'ABYC E-2', provenance: 'secondary' },
         { text: 'attack goes inversely as the area of the baser part over that of the nobler', standard: 'MIL-STD-1250A', provenance: 'published' },
         { text: '400 mV and the steps by area', provenance: 'practice' },
@@ -58,8 +59,14 @@ propeller PR1 { metal: manganese-bronze }
 contact SH1, PR1 { wetted: yes  anode-left: 100 % }
 `,
         correction: 'Record the anode at SH1 and PR1 as renewed',
+    }, {
+        name: 'in spray, out of the water',
+        bad: 'mast M1 { metal: aluminum }\ncleat C1 "Cleats on the mast" { metal: stainless-316 }\ncontact M1, C1 { wetted: no  environment: weather }\n',
+        fixed: 'mast M1 { metal: aluminum }\ncleat C1 "Cleats on the mast" { metal: stainless-316 }\ncontact M1, C1 { wetted: no  environment: weather  insulated: yes }\n',
+        correction: 'Record the contact of M1 and C1 as insulated',
     }],
     silent: [
+        { name: 'in the cabin, 225 mV apart', text: 'trim-tab TT1 { metal: silicon-bronze }\ncleat C1 { metal: stainless-316 }\ncontact TT1, C1 { wetted: no  environment: indoors }\n' },
         { name: 'gunmetal and silicon bronze', text: 'valve SV1 { metal: gunmetal }\nthrough-hull TH1 { size: 1 in  metal: silicon-bronze  below-waterline: 1 ft }\nsink S1\nrun R1: TH1 -> SV1 -> S1\n' },
         { name: 'bronze with nickel-copper', text: 'shaft SH1 { metal: nickel-copper }\npropeller PR1 { metal: gunmetal }\ncontact SH1, PR1 { wetted: yes }\n' },
         { name: 'dry', text: 'plate P1 { metal: aluminum-5083 }\ntrim-tab TT1 { metal: stainless-316 }\ncontact TT1, P1 { wetted: no }\n' },
@@ -166,10 +173,36 @@ function hint(touch: Touch, { noble, base, nobleMetal, baseMetal, differenceV }:
     };
 }
 
+/** No water joins them: salt air may, where the contact says that they lie in it. Advice, as no current is kept up. */
+function inAir(touch: Touch, { noble, base, nobleMetal, baseMetal, differenceV }: Couple): Raised | undefined {
+    const environment = touch.contact ? wordOf(touch.contact, 'environment') as Exclude<Environment, 'immersed'> | undefined : undefined; // The catalogue's words are these.
+    if (environment === undefined || !isApartInAir(differenceV, environment)) {
+        return undefined;
+    }
+    const where = environment === 'weather' ? 'in spray and salt air' : environment === 'indoors' ? 'indoors' : 'in a controlled climate';
+    const allowed = millivolts(differenceAllowedV[environment]);
+    return {
+        components: [base, noble], at: touch.at, severity: 'warning',
+        message: `${nameOf(base)}, of ${plain(baseMetal)}, and ${nameOf(noble)}, of ${plain(nobleMetal)}, touch ${where}: ${millivolts(differenceV)} mV apart, where ${allowed} mV is the most. Where damp lies between them the ${short(baseMetal)} is eaten; bed them on an insulating compound, or sleeve them apart.`,
+        figures: { difference: { value: millivolts(differenceV), unit: 'mV' }, most: { value: allowed, unit: 'mV' } },
+        corrections: [{ kind: 'replace-text', title: `Record the contact of ${touch.a.id} and ${touch.b.id} as insulated`, ...factAt(touch, 'insulated', 'yes') }],
+        draft: {
+            title: `${base.id} and ${noble.id} touch, of metals far apart`, urgency: 'in-upkeep',
+            seen: `${base.title ?? base.id} (${base.id}), of ${plain(baseMetal)}, and ${noble.title ?? noble.id} (${noble.id}), of ${plain(nobleMetal)}, touch ${where} without insulation.`,
+            because: `They lie about ${millivolts(differenceV)} mV apart; where damp lies between them the ${short(baseMetal)} is eaten.`,
+            recommend: 'Part them, bed them on an insulating compound or fit a sleeve and washers, and clean off what is eaten.',
+            cites: [['Good practice']],
+        },
+    };
+}
+
 function judge(record: SurveyRecord, touch: Touch): Raised | undefined {
     const couple = coupleOf(touch);
-    if (!couple || touch.isInsulated || touch.isWetted === false) {
+    if (!couple || touch.isInsulated) {
         return undefined;
+    }
+    if (touch.isWetted === false || touch.contact?.facts.has('environment') === true && touch.isWetted === undefined) {
+        return inAir(touch, couple);
     }
     const { noble, base, nobleMetal, baseMetal, nobleMid, baseMid, differenceV, areaRatio } = couple;
     const step = coupleStep({ differenceV, ...(areaRatio === undefined ? {} : { areaRatio }), ...(touch.anodeLeft === undefined ? {} : { anodeLeft: touch.anodeLeft }) });

@@ -1694,6 +1694,8 @@ export interface ContactFacts {
     readonly 'insulated': Word<'yes' | 'no'>;
     /** Whether water joins them */
     readonly 'wetted': Word<'yes' | 'no'>;
+    /** Where they lie, if no water joins them: in spray and salt air, in the cabin, or in a dry heated one */
+    readonly 'environment': Word<'weather' | 'indoors' | 'controlled'>;
     /** Exposed area of the nobler part divided by that of the baser */
     readonly 'area-ratio': Quantity;
     /** What is left of the anode that protects them */
@@ -4160,6 +4162,7 @@ export interface AnyFacts {
     readonly 'engine-in-hull': Word<'yes' | 'no'>;
     readonly 'engine-power': Quantity;
     readonly 'engines': Quantity;
+    readonly 'environment': Word<'weather' | 'indoors' | 'controlled'>;
     readonly 'evidence': Text;
     readonly 'exhaust': Quantity;
     readonly 'exhaust-hose-life': Quantity;
