@@ -99,6 +99,24 @@ export function proseOf(record: SurveyRecord): readonly ProseEntry[] {
     return entries;
 }
 
+const entriesByFinding = new WeakMap<SurveyRecord, ReadonlyMap<Finding, readonly ProseEntry[]>>();
+
+/** The texts of one finding. */
+export function proseOfFinding(record: SurveyRecord, finding: Finding): readonly ProseEntry[] {
+    let byFinding = entriesByFinding.get(record);
+    if (!byFinding) {
+        const found = new Map<Finding, ProseEntry[]>();
+        for (const entry of proseOf(record)) {
+            if (entry.owner.type === 'finding') {
+                found.set(entry.owner.finding, [...found.get(entry.owner.finding) ?? [], entry]);
+            }
+        }
+        byFinding = found;
+        entriesByFinding.set(record, byFinding);
+    }
+    return byFinding.get(finding) ?? [];
+}
+
 /** Where a stretch of an entry's `raw` stands in the text; the whole entry where its words come from a phrase. */
 export function spanIn({ span, isWritten }: ProseEntry, index: number, length: number): Span {
     return isWritten ? { uri: span.uri, start: span.start + index, end: span.start + index + length } : span;

@@ -1,6 +1,6 @@
 /** Authority that is claimed and not shown: law without its section, a voluntary standard called law, a rule that does not reach her. */
 import { wordOf, type Finding, type Span, type Standard, type SurveyRecord } from '../../record/model.js';
-import { proseOf, spanIn, type ProseEntry } from '../../record/prose-entries.js';
+import { proseOfFinding, spanIn, type ProseEntry } from '../../record/prose-entries.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
 import { isDenied, spaced } from '../wording/sentences.js';
 
@@ -99,7 +99,7 @@ function citesOf(finding: Finding, { vocabulary }: SurveyRecord): Cited[] {
 function beyondReach(record: SurveyRecord, finding: Finding, cites: readonly Cited[], raise: (problem: Raised) => void): void {
     const fuel = record.vessel ? wordOf(record.vessel, 'fuel') : undefined;
     const rule = cites.find(({ standard, clause }) => standard.name === '33 CFR 183' && Number(/183\.(\d{3})/.exec(clause ?? '')?.[1] ?? 0) >= 401);
-    if (!rule || fuel === undefined || fuel === 'gasoline' || textsOf(record, finding).some(entry => asPractice.test(entry.said))) {
+    if (!rule || fuel === undefined || fuel === 'gasoline' || proseOfFinding(record, finding).some(entry => asPractice.test(entry.said))) {
         return;
     }
     raise({
@@ -113,7 +113,7 @@ function calledLaw(record: SurveyRecord, finding: Finding, cites: readonly Cited
         return;
     }
     const isVoluntary = cites.some(({ standard }) => wordIn(standard, 'standing') === 'voluntary');
-    for (const entry of textsOf(record, finding)) {
+    for (const entry of proseOfFinding(record, finding)) {
         if (cites.length === 0 && !asPractice.test(entry.said)) {
             namedInWords(entry, finding, raise);
         }
@@ -145,10 +145,6 @@ function namedInWords(entry: ProseEntry, finding: Finding, raise: (problem: Rais
 function correction(entry: ProseEntry, index: number, text: string): Correction[] {
     return entry.isWritten && /^required by law$/iu.test(text)
         ? [{ kind: 'replace-text', title: 'Change to “good practice”', span: spanIn(entry, index, text.length), text: 'good practice' }] : [];
-}
-
-function textsOf(record: SurveyRecord, finding: Finding): ProseEntry[] {
-    return proseOf(record).filter(({ owner }) => owner.type === 'finding' && owner.finding === finding);
 }
 
 function cited(cites: string, because: string): string {

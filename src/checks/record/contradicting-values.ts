@@ -26,7 +26,7 @@ const universals: readonly Universal[] = [
     { group: /(?:navigation |running )?lights?/iu, belied: record => ofKind(record, 'navigation-light').filter(doesNotWork) },
     { group: /(?:bilge )?pumps?/iu, belied: record => ofKind(record, 'bilge-pump').filter(doesNotWork) },
     { group: /(?:smoke |gas |bilge |carbon-monoxide )?alarms?/iu, belied: record => [...ofKind(record, 'bilge-alarm'), ...ofKind(record, 'smoke-alarm'), ...ofKind(record, 'co-alarm'), ...ofKind(record, 'gas-alarm')].filter(doesNotWork) },
-    { group: /(?:electronic )?instruments?|electronics/iu, belied: record => ofKind(record, 'instrument').filter(doesNotWork) },
+    { group: /(?:(?:electronic )?instruments?|electronics)/iu, belied: record => ofKind(record, 'instrument').filter(doesNotWork) },
 ];
 const worked = /(?:work(?:ed|s|ing)?|operat(?:ed|es|ional|e|ing)|turn(?:ed|s)?(?! out)|mov(?:ed|es|e)|ran|run|opened|lit|function(?:ed|s|al)?|free(?! (?:of|from))|freely)/iu;
 
@@ -124,15 +124,17 @@ function tails(record: SurveyRecord, raise: (problem: Raised) => void): void {
 
 /** "All … worked" against those that did not. */
 function claims(record: SurveyRecord, raise: (problem: Raised) => void): void {
-    for (const entry of proseOf(record)) {
-        for (const sentence of sentencesOf(entry)) {
-            for (const { group, belied } of universals) {
-                const match = claimsOn(group).map(pattern => pattern.exec(sentence.said)).find(found => found !== null && !isDenied(sentence.said, found.index));
+    // Only a group with a part that did not work can be belied.
+    const groups = claimable.map(({ patterns, belied }) => ({ patterns, belying: belied(record) })).filter(({ belying }) => belying.length > 0);
+    for (const entry of groups.length > 0 ? proseOf(record) : []) {
+        for (const sentence of ofAll.test(entry.said) ? sentencesOf(entry) : []) {
+            for (const { patterns, belying } of groups) {
+                const match = patterns.map(pattern => pattern.exec(sentence.said)).find(found => found !== null && !isDenied(sentence.said, found.index));
                 if (!match || exception.test(sentence.said) || bounded.test(match[0]) || /\b(?:should|must|to be|ought|if)\b/iu.test(match[0]) || entry.property === 'recommend') {
                     continue;
                 }
                 const isFree = /\b(?:free|freely|easily|smoothly|stiff)\b/iu.test(sentence.said.slice(match.index));
-                const against = belied(record).filter(component => isFree || !worksHardly.has(wordOf(component, 'works') ?? ''));
+                const against = belying.filter(component => isFree || !worksHardly.has(wordOf(component, 'works') ?? ''));
                 if (against.length > 0) {
                     const finding = entry.owner.type === 'finding' ? { finding: entry.owner.finding } : {};
                     raise({
@@ -159,6 +161,12 @@ function claimsOn(group: RegExp): RegExp[] {
         String.raw`\b(?:none of(?: the| her)?|no)(?: [\p{L}-]+){0,2}? ${group.source}\b[^.;,]*?\b(?:seized|stuck|stiff|failed|frozen|defective|inoperative)\b`,
     ].map(source => spaced(new RegExp(source, 'iu')));
 }
+
+/** Words that speak for a whole group. */
+const ofAll = /\b(?:all|every|each|none|no)\b/iu;
+
+/** The groups with the claims that may be made of them. */
+const claimable = universals.map(({ group, belied }) => ({ patterns: claimsOn(group), belied }));
 
 const worksFact = (component: Component) => component.facts.get('works') ?? component.facts.get('condition') ?? component.facts.get('spins');
 const worksText = (component: Component): string => worksFact(component)?.written ?? '';

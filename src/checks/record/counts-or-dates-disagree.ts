@@ -1,7 +1,7 @@
 /** Dates out of order, and counts or due dates in words that the record does not bear out. */
 import { parseFigure } from '../../quantities/index.js';
 import { valueOf, type DateFigure, type Finding, type Span, type SurveyRecord } from '../../record/model.js';
-import { proseOf, spanIn } from '../../record/prose-entries.js';
+import { proseOf, proseOfFinding, spanIn } from '../../record/prose-entries.js';
 import { numberFromWords } from '../../trade/number-words.js';
 import { defineCheck, type Raised } from '../contract.js';
 import { firstDay, lastDay } from '../hoses/age.js';
@@ -121,8 +121,8 @@ function dueDate(record: SurveyRecord, finding: Finding, raise: (problem: Raised
     }
     const number = urgency?.amount?.figure.dimension === 'time' ? days / 86_400 : days;
     const expected = new Date(firstDay(issued.figure) + Math.round(number) * dayMs).toISOString().slice(0, 10);
-    for (const entry of proseOf(record)) {
-        if (entry.owner.type !== 'finding' || entry.owner.finding !== finding || entry.property !== 'recommend') {
+    for (const entry of proseOfFinding(record, finding)) {
+        if (entry.property !== 'recommend') {
             continue;
         }
         for (const { text, iso, index } of datesAfterBy(entry.raw)) {

@@ -25,7 +25,19 @@ export function spaced({ source, flags }: RegExp): RegExp {
 /** In a text over several lines a quotation needs no backslashes; what stands in it is not said by the surveyor. */
 const inQuotes = ({ said, raw }: ProseEntry) => raw.startsWith('"""') ? said.replace(/(?<!\d)"[^"]*"/g, quoted => quoted.replace(/[^\n]/g, ' ')) : said;
 
-export function sentencesOf(entry: ProseEntry): Sentence[] {
+/** Sentences by their text: several checks read the same ones. */
+const known = new WeakMap<ProseEntry, readonly Sentence[]>();
+
+export function sentencesOf(entry: ProseEntry): readonly Sentence[] {
+    let sentences = known.get(entry);
+    if (!sentences) {
+        sentences = readSentences(entry);
+        known.set(entry, sentences);
+    }
+    return sentences;
+}
+
+function readSentences(entry: ProseEntry): Sentence[] {
     const { raw } = entry;
     const said = inQuotes(entry);
     const sentences: Sentence[] = [];
