@@ -4,6 +4,7 @@
  */
 import { catalogueSources } from '../record/catalogue.js';
 import { vocabularyOf } from '../record/vocabulary.js';
+import { lowerFirst } from '../checks/phrasing.js';
 import type { Check, Provenance, Severity, Source } from '../checks/contract.js';
 
 /** What a word of provenance says to a reader. */
@@ -32,8 +33,6 @@ function standingText(name: string): string {
     const says = [standing?.type === 'word' ? standings[standing.word] : undefined, scope?.type === 'text' ? lowerFirst(scope.prose.text) : undefined].filter(part => part !== undefined);
     return says.length === 0 ? '' : `; ${says.join(': ')}`;
 }
-
-const lowerFirst = (text: string): string => /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** A source in one line: what is relied on, where it stands, and how it is known. */
 export function sourceLine({ text, standard, clause, provenance }: Source): string {

@@ -4,7 +4,7 @@
  */
 import { formatQuantity, type Dimension, type UnitSystem } from '../quantities/index.js';
 import { propellerSlip } from '../trade/propeller-slip.js';
-import { convertPotentialV, type ReferenceElectrode } from '../trade/reference-electrode.js';
+import { cellElectrodes, convertPotentialV } from '../trade/reference-electrode.js';
 import { tubeFallPa } from '../trade/tube-pressure.js';
 import { wastageShare } from '../trade/wastage.js';
 import { driveLines } from './drive-lines.js';
@@ -41,15 +41,11 @@ function from(columns: readonly string[], compute: (...values: number[]) => numb
 /** A temperature difference has no zero of its own: it is formatted as a number of kelvins. */
 const degreesApart: Dimension = 'number';
 
-const cells: Readonly<Record<string, ReferenceElectrode>> = {
-    'silver-chloride': 'silver-chloride-sea-water', 'copper-sulfate': 'copper-sulfate', zinc: 'zinc-sea-water',
-};
-
 /** Potential against silver chloride in sea water, by whatever cell it was read. */
 function againstSilverChloride(row: Row, reading: Reading): number | undefined {
     const potential = siOf(row, 'potential');
     const cell = wordOf(reading, 'cell');
-    const electrode = cell === undefined || cell === 'silver-chloride' ? undefined : cells[cell];
+    const electrode = cell === undefined || cell === 'silver-chloride' ? undefined : cellElectrodes[cell];
     return potential === undefined || !electrode ? undefined : convertPotentialV(potential, electrode, 'silver-chloride-sea-water');
 }
 

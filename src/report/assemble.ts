@@ -1,5 +1,6 @@
 /** From an analysed survey to its report: photographs read and prepared, then everything drawn. */
 import type { Analysis } from '../checks/analyse.js';
+import { photosOf as namedPhotos } from '../checks/record/photos-named.js';
 import { computedFacts } from '../record/computed.js';
 import type { Photo, Span, SurveyRecord } from '../record/model.js';
 import { photosForPreview, photosForPrint, preparePhoto, type EmbeddedPhoto, type PhotoCache, type PhotoCodec, type PhotoSize } from './photos.js';
@@ -54,10 +55,7 @@ export async function assembleReport({ record, problems, gaps }: Analysis, { pho
 
 /** All photographs that the record names. */
 export function photosOf(record: SurveyRecord): Photo[] {
-    return [
-        ...(record.vessel?.photos ?? []), ...(record.survey?.photos ?? []), ...record.findings.flatMap(finding => finding.photos),
-        ...[...record.components.values()].flatMap(component => component.photos),
-    ];
+    return namedPhotos(record).map(({ photo }) => photo);
 }
 
 /** Where a photograph may lie: beside the main file, or in the survey's folder of photographs. None for an address of another place. */

@@ -1,6 +1,9 @@
 /** How recorded values read in print: figures, dates, words, names of properties, sums of money. */
 import { inBothSystems, otherSystem, significant, type DateFigure, type Figure, type QuantityFigure } from '../quantities/index.js';
 import type { PropertyType, Value, Vocabulary, Word } from '../record/model.js';
+import { capital } from '../checks/phrasing.js';
+
+export { capital, lowerFirst as inSentence } from '../checks/phrasing.js';
 
 const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 
@@ -97,13 +100,6 @@ export function wordWithAmount({ word, amount }: Word): string {
 /** Days of a figure written with or without a unit of time. */
 export function daysOf(figure: QuantityFigure): number {
     return figure.dimension === 'time' ? Math.round(figure.si / 86_400) : figure.si;
-}
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** A title inside a sentence: "Brass" → "brass", but "GRP" and "PVC hose" as they are. */
-export function inSentence(title: string): string {
-    return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 }
 
 /** `below-waterline` → "Below waterline". */

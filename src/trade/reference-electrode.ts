@@ -13,3 +13,8 @@ export const electrodeV: Readonly<Record<ReferenceElectrode, number>> = {
 export function convertPotentialV(potentialV: number, from: ReferenceElectrode, to: ReferenceElectrode): number {
     return potentialV + electrodeV[from] - electrodeV[to];
 }
+
+/** The cells surveyors carry, by their words in the language; silver chloride stands in the sea water itself. */
+export const cellElectrodes: Readonly<Record<string, ReferenceElectrode>> = {
+    'silver-chloride': 'silver-chloride-sea-water', 'copper-sulfate': 'copper-sulfate', zinc: 'zinc-sea-water',
+};

@@ -20,8 +20,6 @@ export const lightCraftShare = 0.15;
 export const renewBeltShare = 0.2;
 /** From here plate is watched (practice). */
 export const watchShare = 0.1;
-/** A lone pit deeper than this share of the plate is to be filled or cut out (practice; 1/3 to 1/2 are used). */
-export const lonePitShare = 1 / 3;
 /** Most that new plate may be thicker than nominal. */
 export const overthicknessShare = 0.14;
 /** A reading this far over the original says that the original was thicker, or that the gauge misread (chosen). */

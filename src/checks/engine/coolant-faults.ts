@@ -6,6 +6,7 @@ import type { Correction, ProblemFigure, Severity } from '../contract.js';
 import { both, computedBoth, percent } from '../phrasing.js';
 import { surveyedOn, yearsBetween } from '../hoses/age.js';
 import { isOlderThanMonths } from '../dates.js';
+import { measured } from '../../record/trial-runs.js';
 
 /** Share of glycol by volume that is right where nothing else is asked for: half and half (engine makers, published). */
 const usualTarget = 0.5;
@@ -25,12 +26,6 @@ export interface Fault {
     readonly isFrost?: boolean;
     readonly figures?: Readonly<Record<string, ProblemFigure>>;
     readonly corrections?: readonly Correction[];
-}
-
-export function quantityOf(set: Component, property: string): { readonly fact: Fact; readonly quantity: Quantity } | undefined {
-    const fact = set.facts.get(property);
-    const value = fact?.values[0];
-    return fact && value?.type === 'quantity' ? { fact, quantity: value } : undefined;
 }
 
 const celsius = (kelvin: number) => convertTo(kelvin, 'C');
@@ -87,8 +82,8 @@ export function frostFaults(record: SurveyRecord, coolant: Component): Fault[] {
     if (!points.every(point => point > limitK + 1e-9)) {
         return [];
     }
-    const recorded = quantityOf(coolant, 'freeze-point');
-    const glycol = quantityOf(coolant, 'glycol');
+    const recorded = measured(coolant, 'freeze-point');
+    const glycol = measured(coolant, 'glycol');
     const lowestK = Math.min(...points);
     const margin = `${kelvins(lowestK - limitK)} above ${temperatureBoth(limitK)}, which is ${kelvins(frostMarginK)} below the coldest expected`;
     return [{
@@ -150,7 +145,7 @@ function bandOf(record: SurveyRecord, coolant: Component): Band {
 }
 
 export function shareFaults(record: SurveyRecord, coolant: Component): Fault[] {
-    const glycol = quantityOf(coolant, 'glycol');
+    const glycol = measured(coolant, 'glycol');
     if (!glycol) {
         return thinByFreezing(record, coolant);
     }
@@ -176,7 +171,7 @@ export function shareFaults(record: SurveyRecord, coolant: Component): Fault[] {
  * be out of its band as well; nothing is told where frost is told already, or where the two kinds would not agree.
  */
 function thinByFreezing(record: SurveyRecord, coolant: Component): Fault[] {
-    const freezing = quantityOf(coolant, 'freeze-point');
+    const freezing = measured(coolant, 'freeze-point');
     if (!freezing || wordOf(coolant, 'glycol-kind') === 'mixed' || frostFaults(record, coolant).length > 0) {
         return [];
     }

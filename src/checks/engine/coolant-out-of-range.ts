@@ -3,9 +3,10 @@ import { nameOf, ofKind, wordOf, type Component, type SurveyRecord } from '../..
 import { defineCheck, type ProblemFigure, type Raised } from '../contract.js';
 import { both } from '../phrasing.js';
 import {
-    ageFaults, coldestExpected, freezingPointsK, frostFaults, frostMarginK, quantityOf, shareFaults, temperatureBoth, voidReading, yearsSinceChange, type Fault,
+    ageFaults, coldestExpected, freezingPointsK, frostFaults, frostMarginK, shareFaults, temperatureBoth, voidReading, yearsSinceChange, type Fault,
 } from './coolant-faults.js';
 import { mixFigures, mixText, remedyText } from './coolant-mix.js';
+import { measured } from '../../record/trial-runs.js';
 
 export const coolantOutOfRange = defineCheck({
     id: 'coolant-out-of-range',
@@ -153,7 +154,7 @@ function ask(record: SurveyRecord, coolant: Component<'coolant'>): Raised | unde
         };
     }
     const coldest = coldestExpected(record);
-    const recorded = quantityOf(coolant, 'freeze-point');
+    const recorded = measured(coolant, 'freeze-point');
     if (recorded && !coldest) {
         return {
             components: [coolant], at: recorded.fact.span, severity: 'hint',

@@ -1,12 +1,11 @@
 /** A hull potential outside the range for her gear, or hardly shifted from the metal's own. */
 import { yardstick, type SurveyRecord } from '../../record/model.js';
 import { judgeHullPotential, type HullGear, type PotentialRange } from '../../trade/hull-potential.js';
-import { convertPotentialV, type ReferenceElectrode } from '../../trade/reference-electrode.js';
+import { cellElectrodes, convertPotentialV } from '../../trade/reference-electrode.js';
 import { defineCheck, type Raised, type Urgency } from '../contract.js';
 import { potentialReadings, type PotentialReading } from './potential-readings.js';
 import { millivolts } from '../phrasing.js';
 
-const cells: Readonly<Record<string, ReferenceElectrode>> = { 'silver-chloride': 'silver-chloride-sea-water', 'copper-sulfate': 'copper-sulfate', zinc: 'zinc-sea-water' };
 const cellTitles: Readonly<Record<string, string>> = { 'silver-chloride': 'silver chloride', 'copper-sulfate': 'copper sulfate', zinc: 'zinc' };
 const leastShiftV = 0.2;
 const aluminumDangerV = -1.2;
@@ -18,7 +17,7 @@ export const hullPotentialOutsideRange = defineCheck({
     title: 'Hull potential is outside its range',
     why: 'Too little protection eats metal; too much pulps wood, lifts paint and attacks aluminum.',
     needs: ['hull potential: potential, cell, gear', 'own-potential, for the shift', 'vessel: water'],
-    computes: 'The reading against silver chloride in sea water (other cells converted: E + V(cell) − V(silver chloride)) set against the yardstick for her gear: −750..−1000 mV for fiberglass with bronze gear, −900..−1050 with an aluminum drive, −900..−1100 aluminum, −800..−1050 steel, −550..−600 wood, where the firm sets no other. Also a fault where the shift from the metal’s own potential is under 200 mV.',
+    computes: 'The reading against silver chloride in sea water (other cellElectrodes converted: E + V(cell) − V(silver chloride)) set against the yardstick for her gear: −750..−1000 mV for fiberglass with bronze gear, −900..−1050 with an aluminum drive, −900..−1100 aluminum, −800..−1050 steel, −550..−600 wood, where the firm sets no other. Also a fault where the shift from the metal’s own potential is under 200 mV.',
     sources: [{ text: 'ranges and the 200 mV shift', standard: 'ABYC E-2', provenance: 'secondary' }, { text: 'silver chloride in sea water +0.25 V, zinc −0.78 V against hydrogen', provenance: 'memory' }],
     yardsticks: ['potential-fiberglass-bronze', 'potential-fiberglass-aluminum-drive', 'potential-aluminum', 'potential-steel', 'potential-wood'],
     limits: ['Ranges are for salt water; practice differs, fiberglass boats from −550 to −1100 mV are accepted by some.', 'Where the cell is not recorded, a reading is judged only if neither a silver-chloride nor a copper-sulfate cell would bring it into range.', 'In fresh or brackish water nothing is judged; where the water is not recorded and the reading is out of range, it is asked for.'],
@@ -58,7 +57,7 @@ export const hullPotentialOutsideRange = defineCheck({
             if (water !== undefined && water !== 'salt') {
                 continue; // The ranges are for salt water.
             }
-            const electrode = cells[cell];
+            const electrode = cellElectrodes[cell];
             const silver = electrode ? convertPotentialV(potential, electrode, 'silver-chloride-sea-water') : potential;
             const range = rangeFor(record, gear);
             const verdict = judgeHullPotential(silver, range);
@@ -84,7 +83,7 @@ function hardlyShifted(reading: PotentialReading, shift: number): Raised {
     };
 }
 
-/** Whether a reading is on the same side outside the range, whichever of the two usual cells it was read with. */
+/** Whether a reading is on the same side outside the range, whichever of the two usual cellElectrodes it was read with. */
 function isOutWithAnyCell(potentialV: number, range: PotentialRange): boolean {
     const verdict = judgeHullPotential(potentialV, range);
     return verdict !== 'in-range' && verdict === judgeHullPotential(convertPotentialV(potentialV, 'copper-sulfate', 'silver-chloride-sea-water'), range);
@@ -110,13 +109,13 @@ function problem(reading: PotentialReading, silverV: number, cell: string, gear:
     const why = beyond ? (gear === 'wood' ? 'wood is pulped around fastenings' : gear.includes('aluminum') ? 'aluminum dissolves and paint lifts' : 'paint lifts') : 'metal is being eaten';
     const value = reading.volts('potential');
     const { component } = reading;
-    const others = Object.keys(cells).filter(other => other !== cell);
+    const others = Object.keys(cellElectrodes).filter(other => other !== cell);
     return {
         components: reading.components, at: reading.span('potential'),
         message: `${reading.name} reads ${read}, outside ${whose} of ${millivolts(fromV)} to ${millivolts(toV)} mV for ${gearTitles[gear]}: ${beyond ? 'over-protected' : 'under-protected'}, ${why}. Adjust the anodes and find the cause.`,
         figures: { potential: { value: millivolts(silverV), unit: 'mV' }, from: { value: millivolts(fromV), unit: 'mV' }, to: { value: millivolts(toV), unit: 'mV' } },
         corrections: component === undefined ? [] : others.filter(other => {
-            const electrode = cells[other];
+            const electrode = cellElectrodes[other];
             return electrode !== undefined && value !== undefined && judgeHullPotential(convertPotentialV(value, electrode, 'silver-chloride-sea-water'), range) === 'in-range';
         }).map(other => ({ kind: 'set-fact' as const, title: `Record it as read with a ${cellTitles[other] ?? other} cell`, component, property: 'cell', value: other })),
         draft: draft(reading, `${beyond ? 'Over-protected' : 'Under-protected'}: ${why}. Judged by ${whose} for ${gearTitles[gear]}, ${millivolts(fromV)} to ${millivolts(toV)} mV in salt water.`, urgency, days),

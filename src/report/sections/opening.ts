@@ -3,7 +3,7 @@ import { nameOf, type Component } from '../../record/model.js';
 import { gauge, definitions, picture, altOf, table, urgencyTitle, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
 import { proseInline } from '../prose.js';
-import { capital, computedText, counted, dateText, isWord, moneyText, wordText } from '../wording.js';
+import { capital, computedText, counted, dateText, inSentence, isWord, moneyText, wordText } from '../wording.js';
 
 export const vesselName = (context: ReportContext): string => context.record.vessel?.name || 'Vessel without a name';
 export const reportNumber = (context: ReportContext): string => context.record.survey?.number || 'without number';
@@ -115,15 +115,13 @@ ${definitions([
         }),
         ['Costs allowed', cost ? html`${costText(cost)} in total for ${counted(cost.count, 'finding')} that state${cost.count === 1 ? 's' : ''} a cost; the others state none` : undefined],
         ['Not inspected', notSeen.length === 0 && doubtful.length === 0 ? undefined : html`${joined([
-            ...notSeen.map(unseen => html`${lowerFirst(unseen.what)}`), ...doubtful.map(component => html`${lowerFirst(nameOf(component))} (${wordText(context.conditionOf(component) ?? '')})`),
+            ...notSeen.map(unseen => html`${inSentence(unseen.what)}`), ...doubtful.map(component => html`${inSentence(nameOf(component))} (${wordText(context.conditionOf(component) ?? '')})`),
         ], '; ')}. <a href="#limits">Reasons and limits</a>`],
         ['Accepted', record.acceptances.length === 0 ? undefined : html`${counted(record.acceptances.length, 'matter')} that the surveyor lets stand, <a href="#accepted">each with the reason</a>`],
     ])}
 <p class="small">The limits of this report are part of it and are set out in <a href="#limits">Limits</a>. Follow the rules that hold where she is kept, and have work done by people qualified for it.</p>`,
     };
 }
-
-const lowerFirst = (text: string) => /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 function listed(texts: readonly string[]): string {
     return texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`;

@@ -1,7 +1,7 @@
 /** Registers drawn from the record: the openings in the hull, and the gear that carries a date. */
 import { daysLeft } from '../../checks/dates.js';
 import { surveyedOn } from '../../checks/hoses/age.js';
-import { ofKind, runsThrough, siOf, type Component, type SurveyRecord } from '../../record/model.js';
+import { isKind, ofKind, runsThrough, siOf, type Component } from '../../record/model.js';
 import { table, type ReportContext } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
 import { counted, dateText, propertyTitle } from '../wording.js';
@@ -26,8 +26,8 @@ function openings(context: ReportContext): Html {
     return html`<section class="reading"><h3>Register of openings</h3>
 ${table('Openings in the hull', [{ title: 'Opening' }, { title: 'Serves' }, { title: 'Bore or size' }, { title: 'Waterline' }, { title: 'Metal' }, { title: 'Valve' }, { title: 'Hose' }, { title: 'See' }], all.map(opening => {
         const run = runsThrough(record, opening).find(each => each.components[0] === opening);
-        const valve = run?.components.find(part => isA(record, part, 'valve'));
-        const hose = run?.components.find(part => isA(record, part, 'hose'));
+        const valve = run?.components.find(part => isKind(record, part, 'valve'));
+        const hose = run?.components.find(part => isKind(record, part, 'hose'));
         const height = opening.facts.has('below-waterline') ? html`${fact(opening, 'below-waterline')} below` : opening.facts.has('above-waterline') ? html`${fact(opening, 'above-waterline')} above` : '';
         return {
             attributes: context.source(opening.span),
@@ -41,8 +41,6 @@ ${table('Openings in the hull', [{ title: 'Opening' }, { title: 'Serves' }, { ti
     }), 'register')}
 </section>`;
 }
-
-const isA = (record: SurveyRecord, component: Component, kind: string) => record.vocabulary.kinds.get(component.kind)?.lineage.includes(kind) ?? false;
 
 function datedGear(context: ReportContext): Html {
     const { record } = context;
