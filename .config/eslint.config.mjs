@@ -9,16 +9,17 @@ const layers = {
     record: ['language', 'catalogue', 'trade', 'quantities'],
     checks: ['record', 'language', 'trade', 'quantities'],
     report: ['checks', 'record', 'trade', 'quantities'],
+    host: ['report', 'checks', 'record', 'language', 'quantities'],
     editor: ['checks', 'report', 'record', 'language', 'trade', 'quantities'],
-    server: ['editor', 'report', 'checks', 'record', 'language', 'quantities'],
-    cli: ['server', 'editor', 'report', 'checks', 'record', 'language', 'quantities'],
+    server: ['host', 'editor', 'report', 'checks', 'record', 'language', 'quantities'],
+    cli: ['host', 'editor', 'report', 'checks', 'record', 'language', 'quantities'],
     extension: ['server'],
 };
 /** Hosts a layer may not know. */
 const hosts = {
     quantities: ['langium', 'vscode*', 'node:*'], trade: ['langium', 'vscode*', 'node:*'], catalogue: ['langium', 'vscode*', 'node:*'],
     language: ['vscode*', 'node:*'], record: ['vscode', 'vscode-languageserver*', 'node:*'], checks: ['vscode', 'vscode-languageserver*', 'node:*'],
-    report: ['vscode*', 'langium', 'node:*'], editor: ['vscode', 'node:*'], server: ['vscode'], cli: ['vscode'], extension: [],
+    report: ['vscode*', 'langium', 'node:*'], host: ['vscode*'], editor: ['vscode', 'node:*'], server: ['vscode'], cli: ['vscode'], extension: [],
 };
 
 const layerRules = Object.entries(layers).map(([layer, allowed]) => {

@@ -8,7 +8,7 @@ import type { LayoutError } from '../language/lexer.js';
 import { catalogueSources } from '../record/catalogue.js';
 import { closureOf, isMainFile, mainFilesOf, useGaps } from '../record/documents.js';
 import { lowerSurvey } from '../record/lower.js';
-import type { Gap, PhotoFacts, SurveyRecord } from '../record/model.js';
+import type { Gap, OutsideFacts, PhotoFacts, SurveyRecord } from '../record/model.js';
 import type { SourceFile } from '../record/source.js';
 import { analyse, type Analysis } from './analyse.js';
 
@@ -22,13 +22,13 @@ export function recordOf(uri: string, files: ReadonlyMap<string, SourceFile>): S
 }
 
 /** Analyses the survey whose main file is at `uri`, among files already parsed. */
-export function analyseSurvey(uri: string, files: ReadonlyMap<string, SourceFile>, photoFacts?: ReadonlyMap<string, PhotoFacts>): Analysis {
+export function analyseSurvey(uri: string, files: ReadonlyMap<string, SourceFile>, outside?: OutsideFacts): Analysis {
     const main = files.get(uri);
     if (!main) {
         throw new Error(`No file at ${uri}.`);
     }
     const closure = closureOf(uri, files);
-    const record = lowerSurvey({ main, files: closure, catalogue: catalogueSources(), ...(photoFacts ? { photoFacts } : {}) });
+    const record = lowerSurvey({ main, files: closure, catalogue: catalogueSources(), ...(outside ? { outside } : {}) });
     const analysis = analyse(record);
     const more = closure.flatMap(file => useGaps(file, files));
     return more.length === 0 ? analysis : { ...analysis, gaps: [...analysis.gaps, ...more] };
@@ -81,12 +81,12 @@ export function syntaxGaps(uri: string, text: string, result: { readonly lexerEr
 
 /** Parses and analyses a single text: for tests and examples. */
 export function analyseText(text: string, uri = 'memory:/survey.survey', photos?: Readonly<Record<string, PhotoFacts>>): Analysis {
-    return analyseTexts(new Map([[uri, text]]), uri, photos && new Map(Object.entries(photos)));
+    return analyseTexts(new Map([[uri, text]]), uri, photos && { photos: new Map(Object.entries(photos)) });
 }
 
-export function analyseTexts(texts: ReadonlyMap<string, string>, main: string, photoFacts?: ReadonlyMap<string, PhotoFacts>): Analysis {
+export function analyseTexts(texts: ReadonlyMap<string, string>, main: string, outside?: OutsideFacts): Analysis {
     const parsed = parseTexts(texts);
-    const analysis = analyseSurvey(main, new Map([...parsed].map(([uri, { file }]) => [uri, file])), photoFacts);
+    const analysis = analyseSurvey(main, new Map([...parsed].map(([uri, { file }]) => [uri, file])), outside);
     const syntax = [...parsed.values()].flatMap(p => p.gaps);
     return { ...analysis, gaps: [...syntax, ...analysis.gaps] };
 }

@@ -2,19 +2,19 @@
 import { relative } from 'node:path';
 import { analyseSurvey, recordOf, surveysAmong } from '../checks/survey.js';
 import { allChecks } from '../checks/all-checks.js';
-import { readPhotoFacts } from '../report/photo-facts.js';
-import { nodePhotoSource } from '../server/node-photos.js';
+import { readOutsideFacts } from '../report/outside.js';
+import { nodePhotoSource } from '../host/node-photos.js';
 import { listProblems, type FileProblems, type ListedProblem } from '../report/problem-list.js';
 import { sarif } from '../report/sarif.js';
 import type { Arguments } from './arguments.js';
-import { load, pathOf, positionIn, surveyFilesUnder, writeWhole } from './files.js';
+import { load, pathOf, positionIn, surveyFilesUnder, writeWhole } from '../host/files.js';
 
 export async function check(options: Extract<Arguments, { command: 'check' }>): Promise<number> {
     const paths = await surveyFilesUnder(options.paths);
     const { parsed, texts } = await load(paths);
     const photos = nodePhotoSource();
     const files = new Map([...parsed].map(([uri, { file }]) => [uri, file]));
-    const analyses = await Promise.all(surveysAmong(files).map(async uri => analyseSurvey(uri, files, await readPhotoFacts(recordOf(uri, files), photos))));
+    const analyses = await Promise.all(surveysAmong(files).map(async uri => analyseSurvey(uri, files, await readOutsideFacts(recordOf(uri, files), photos))));
     const listed = listProblems(analyses, [...parsed.values()].flatMap(p => p.gaps), {
         position: (uri, offset) => positionIn(texts.get(uri) ?? '', offset),
         name: uri => relative(process.cwd(), pathOf(uri)).replaceAll('\\', '/') || pathOf(uri),

@@ -3,10 +3,10 @@ import { basename, dirname, join } from 'node:path';
 import { analyseSurvey, recordOf } from '../checks/survey.js';
 import { isMainFile, mainFilesOf } from '../record/documents.js';
 import { assembleReport } from '../report/assemble.js';
-import { readPhotoFacts } from '../report/photo-facts.js';
-import { nodePhotoSource } from '../server/node-photos.js';
+import { readOutsideFacts } from '../report/outside.js';
+import { nodePhotoSource } from '../host/node-photos.js';
 import type { Arguments } from './arguments.js';
-import { addressOf, load, pathOf, positionIn, surveyFilesUnder, writeWhole } from './files.js';
+import { addressOf, load, pathOf, positionIn, surveyFilesUnder, writeWhole } from '../host/files.js';
 
 export async function report({ file, output }: Extract<Arguments, { command: 'report' }>): Promise<number> {
     await surveyFilesUnder([file]);
@@ -20,7 +20,7 @@ export async function report({ file, output }: Extract<Arguments, { command: 're
         return 2;
     }
     const photos = nodePhotoSource();
-    const analysis = analyseSurvey(main, files, await readPhotoFacts(recordOf(main, files), photos));
+    const analysis = analyseSurvey(main, files, await readOutsideFacts(recordOf(main, files), photos));
     const syntax = [...parsed.values()].flatMap(p => p.gaps);
     const result = await assembleReport({ ...analysis, gaps: [...syntax, ...analysis.gaps] }, {
         photos, mode: 'file', lineOf: span => positionIn(texts.get(span.uri) ?? '', span.start).line,

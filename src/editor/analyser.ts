@@ -7,8 +7,9 @@ import { isSurveyFile } from '../language/generated/ast.js';
 import { analyseSurvey } from '../checks/survey.js';
 import type { Analysis } from '../checks/analyse.js';
 import { closureOf, mainFilesOf, usesOf } from '../record/documents.js';
-import type { PhotoFacts } from '../record/model.js';
+import type { OutsideFacts } from '../record/model.js';
 import type { SourceFile } from '../record/source.js';
+import { isSameOutside } from '../report/outside.js';
 
 interface Kept {
     readonly roots: readonly unknown[];
@@ -18,22 +19,18 @@ interface Kept {
 export class SurveyAnalyser {
     private readonly kept = new Map<string, Kept>();
     private readonly sources = new WeakMap<object, SourceFile>();
-    private readonly photoFacts = new Map<string, ReadonlyMap<string, PhotoFacts>>();
+    private readonly outside = new Map<string, OutsideFacts>();
 
     constructor(private readonly documents: () => LangiumDocuments) {}
 
-    /** Takes what picture files tell of a survey; true where it says something new, so that she is to be judged again. */
-    setPhotoFacts(main: string, facts: ReadonlyMap<string, PhotoFacts>): boolean {
-        const before = this.photoFacts.get(main) ?? new Map<string, PhotoFacts>();
-        const isSame = before.size === facts.size && [...facts].every(([file, { isMissing, taken }]) => {
-            const other = before.get(file);
-            return other !== undefined && other.isMissing === isMissing && other.taken === taken;
-        });
-        if (!isSame) {
-            this.photoFacts.set(main, facts);
+    /** Takes what the host knows of things outside the text of a survey; true where it says something new, so that she is to be judged again. */
+    setOutside(main: string, facts: OutsideFacts): boolean {
+        const isNew = !isSameOutside(this.outside.get(main) ?? {}, facts);
+        if (isNew) {
+            this.outside.set(main, facts);
             this.kept.delete(main);
         }
-        return !isSame;
+        return isNew;
     }
 
     /** All parsed files of the workspace, by address. */
@@ -81,7 +78,7 @@ export class SurveyAnalyser {
         if (kept && kept.roots.length === roots.length && kept.roots.every((root, i) => root === roots[i])) {
             return kept.analysis;
         }
-        const analysis = analyseSurvey(main, files, this.photoFacts.get(main));
+        const analysis = analyseSurvey(main, files, this.outside.get(main));
         this.kept.set(main, { roots, analysis });
         return analysis;
     }

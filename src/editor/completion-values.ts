@@ -36,6 +36,8 @@ const atTop: readonly Statement[] = [
     { word: 'firm', detail: 'the surveyor’s firm', snippet: 'firm "${1:name}" {\n    $0\n}' },
     { word: 'yardsticks', detail: 'the firm’s limits where practice differs', snippet: 'yardsticks "${1:title}" {\n    $0\n}' },
     { word: 'coverage', detail: 'what a kind of survey, or of craft, is to speak of', snippet: 'coverage ${1:sailing-yacht} {\n    parts: $0\n}' },
+    { word: 'outline', detail: 'the sections of a report, in order, for a kind of survey', snippet: 'outline ${1:pre-purchase} {\n    sections: $0\n}' },
+    { word: 'wording', detail: 'the standing words of the firm’s reports', snippet: 'wording "${1:title}" {\n    $0\n}' },
     { word: 'phrase', detail: 'standard wording of the firm', snippet: 'phrase ${1:id} "$2"' },
     { word: 'kind', detail: 'a kind of component of the firm’s own', snippet: 'kind ${1:id} "${2:title}" is ${3:component} {\n    takes $4: $5\n}' },
     { word: 'material', detail: 'a material', snippet: 'material ${1:id} "${2:title}" {\n    $0\n}' },
@@ -102,6 +104,7 @@ const inBlocks: Readonly<Record<string, readonly Statement[]>> = {
     reading: [{ word: 'row', detail: 'a row of the table', snippet: 'row "$1": $2' }],
     valuation: [{ word: 'comparable', detail: 'a vessel she is compared with', snippet: 'comparable ${1:C1} "${2:vessel}" {\n    $0\n}' }],
     comparable: [{ word: 'adjust', detail: 'an adjustment toward the vessel surveyed', snippet: 'adjust "$1": $2' }],
+    photo: [{ word: 'mark', detail: 'a mark drawn over the photograph', snippet: 'mark ${1|arrow,ring,box,label|} "$2": ${3:50 %, 50 %}' }],
     kind: [{ word: 'takes', detail: 'a property of the kind', snippet: 'takes ${1:name}: $2' }],
 };
 

@@ -239,7 +239,7 @@ function between(previous: Item, item: Item, endsLine: boolean): string {
 
 function beginsFact({ role }: Item): boolean {
     return role !== undefined && ((role.name === 'property' && !role.declares) || role.name === 'half-typed'
-        || (role.name === 'keyword' && role.frame.holds === 'members' && ['note', 'photo', 'takes', 'row', 'adjust', 'attended', 'unseen', 'absent', 'comparable'].includes(role.token.image)));
+        || (role.name === 'keyword' && role.frame.holds === 'members' && ['note', 'photo', 'takes', 'row', 'adjust', 'attended', 'unseen', 'absent', 'comparable', 'mark'].includes(role.token.image)));
 }
 
 interface Line {

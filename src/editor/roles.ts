@@ -56,10 +56,10 @@ export interface Role {
 export type Due =
     | 'element' | 'member' | 'id' | 'head' | 'parent' | 'target' | 'targets' | 'chain' | 'arrow' | 'check' | 'reason' | 'survey-number' | 'survey-kind'
     | 'standard' | 'use' | 'value' | 'after-word' | 'after-figure' | 'after-text' | 'phrase' | 'after-phrase' | 'after-value' | 'prose' | 'photo'
-    | 'caption' | 'takes' | 'colon' | 'type' | 'choice' | 'after-choice' | 'attended' | 'lies' | 'place' | 'what' | 'label' | 'amount' | 'adjusted' | 'words' | 'meaning';
+    | 'caption' | 'marks' | 'mark' | 'takes' | 'colon' | 'type' | 'choice' | 'after-choice' | 'attended' | 'lies' | 'place' | 'what' | 'label' | 'amount' | 'adjusted' | 'words' | 'meaning';
 
 const elementKeywords = new Set([
-    'use', 'survey', 'vessel', 'system', 'valuation', 'kind', 'material', 'standard', 'words', 'phrase', 'person', 'firm', 'yardsticks', 'coverage', 'run', 'contact', 'finding',
+    'use', 'survey', 'vessel', 'system', 'valuation', 'kind', 'material', 'standard', 'words', 'phrase', 'person', 'firm', 'yardsticks', 'coverage', 'outline', 'wording', 'run', 'contact', 'finding',
     'accept', 'reading', 'unseen', 'absent',
 ]);
 const runEnds = new Set(['open', 'capped', 'blanked']);
@@ -68,11 +68,11 @@ const goesOn = new Set<Due>(['target', 'chain', 'parent', 'element', 'member', '
 
 const declared: Readonly<Record<string, RoleName>> = {
     component: 'component', system: 'system', run: 'run', finding: 'finding', reading: 'reading', comparable: 'comparable', kind: 'kind', material: 'material',
-    words: 'word-list', phrase: 'phrase', person: 'person', coverage: 'word',
+    words: 'word-list', phrase: 'phrase', person: 'person', coverage: 'word', outline: 'word',
 };
 
 const firstDue: Readonly<Record<string, Due>> = {
-    use: 'use', survey: 'survey-number', vessel: 'head', valuation: 'head', firm: 'head', yardsticks: 'head', standard: 'standard', contact: 'target', accept: 'check', unseen: 'what', absent: 'what',
+    use: 'use', survey: 'survey-number', vessel: 'head', valuation: 'head', firm: 'head', yardsticks: 'head', wording: 'head', standard: 'standard', contact: 'target', accept: 'check', unseen: 'what', absent: 'what',
 };
 
 export class Reader {
@@ -132,6 +132,9 @@ export class Reader {
         if (closed.holds === 'arguments') {
             this.due = 'after-phrase';
             this.property = closed.property;
+        } else if (closed.owner === 'photo') {
+            this.statement = closed.statement;
+            this.due = 'member';
         } else if (closed.owner === 'joint') {
             this.statement = closed.statement;
             this.due = 'chain';
@@ -148,7 +151,9 @@ export class Reader {
     private openBlock(token: IToken): void {
         const statement = this.statement;
         const word = statement?.word ?? '';
-        if (this.due === 'chain' && word === 'run') {
+        if (this.due === 'caption' || this.due === 'marks') {
+            this.open(token, 'members', 'photo');
+        } else if (this.due === 'chain' && word === 'run') {
             this.open(token, 'members', 'joint');
         } else if (word === 'system') {
             this.open(token, 'elements', '');
@@ -274,6 +279,7 @@ export class Reader {
             case 'attended': this.due = 'attended'; break;
             case 'row': this.due = 'label'; break;
             case 'adjust': this.due = 'what'; break;
+            case 'mark': this.due = 'mark'; break;
             case 'unseen': case 'absent': this.due = 'what'; break;
             case 'comparable': this.begin(name, token, 'id'); return this.role(token, 'keyword');
             default: return this.statementToken(token) ?? this.value(token) ?? this.halfTyped(token);
@@ -312,8 +318,8 @@ export class Reader {
             switch (due) {
                 case 'prose': case 'reason': this.due = 'member'; return this.role(token, 'prose');
                 case 'photo': this.due = 'caption'; return this.role(token, 'photo');
-                case 'caption': this.due = 'member'; return this.role(token, 'prose');
-                case 'what': case 'label': this.due = 'adjusted'; return this.role(token, 'text');
+                case 'caption': this.due = 'marks'; return this.role(token, 'prose');
+                case 'what': case 'label': case 'mark': this.due = 'adjusted'; return this.role(token, 'text');
                 case 'place': case 'lies': this.due = 'member'; return this.role(token, 'text');
                 case 'type': case 'choice': case 'after-choice': this.due = 'member'; return this.role(token, 'title');
                 case 'head': return this.role(token, 'title');
@@ -324,6 +330,7 @@ export class Reader {
             switch (due) {
                 case 'id': return this.memberId(token);
                 case 'attended': case 'lies': this.due = 'place'; return this.role(token, 'lies');
+                case 'mark': this.due = 'label'; return this.role(token, 'choice', false, { type: 'photo-mark' });
                 case 'takes': this.property = token.image; this.due = 'type'; return this.role(token, 'property', true);
                 case 'type': this.due = 'choice'; this.type = token.image; return this.role(token, 'type');
                 case 'choice': this.due = 'after-choice'; return this.role(token, 'choice', false, { ...(this.type ? { type: this.type } : {}), ...(this.property ? { property: this.property } : {}) });
@@ -338,8 +345,8 @@ export class Reader {
                 default: return undefined;
             }
         }
-        if (name === ':' && due === 'adjusted') {
-            this.due = this.frame.owner === 'reading' ? 'value' : this.frame.owner === 'comparable' ? 'amount' : 'reason';
+        if (name === ':' && (due === 'adjusted' || (due === 'label' && this.frame.owner === 'photo'))) {
+            this.due = this.frame.owner === 'reading' || this.frame.owner === 'photo' ? 'value' : this.frame.owner === 'comparable' ? 'amount' : 'reason';
             return this.role(token, 'sign');
         }
         if (name === ',' && due === 'after-choice') {

@@ -87,6 +87,8 @@ function entryOf(node: Element, open: ReadonlyMap<string, number>): Entry | unde
         case 'Firm': return { name: titled('firm', node.title), detail: '', kind: SymbolKind.Package, part: 'title' };
         case 'Yardsticks': return { name: titled('yardsticks', node.title), detail: '', kind: SymbolKind.Package };
         case 'Coverage': return { name: titled(node.name === undefined ? 'coverage' : `coverage ${node.name}`, node.title), detail: '', kind: SymbolKind.Package, part: 'name' };
+        case 'Outline': return { name: titled(node.name === undefined ? 'outline' : `outline ${node.name}`, node.title), detail: '', kind: SymbolKind.Package, part: 'name' };
+        case 'Wording': return { name: titled('wording', node.title), detail: '', kind: SymbolKind.Package };
         default: return undefined;
     }
 }

@@ -8,7 +8,7 @@ import type { LayoutError } from './lexer.js';
 
 /** Statements that stand at the top of a file and close every open block. */
 const topStatements = new Set([
-    'use', 'survey', 'vessel', 'system', 'valuation', 'kind', 'material', 'standard', 'words', 'phrase', 'person', 'firm', 'yardsticks', 'coverage',
+    'use', 'survey', 'vessel', 'system', 'valuation', 'kind', 'material', 'standard', 'words', 'phrase', 'person', 'firm', 'yardsticks', 'coverage', 'outline', 'wording',
 ]);
 /** Statements that may stand in a system and close the block of a component. */
 const systemStatements = new Set(['run', 'contact', 'finding', 'accept', 'reading']);

@@ -6,7 +6,7 @@ import { units } from './units.js';
 
 const vulgar = '½¼¾⅓⅔⅛⅜⅝⅞⅙⅚⅕⅖⅗⅘';
 /** Words that follow a figure but are no unit of it. */
-const stops = new Set(['photo', 'note', 'because', 'on', 'at', 'and', 'with', 'ashore', 'afloat', 'to', 'phrase', 'clause', 'is', 'row', 'adjust', 'takes', 'unseen', 'absent', 'attended', 'comparable']);
+const stops = new Set(['photo', 'note', 'because', 'on', 'at', 'and', 'with', 'ashore', 'afloat', 'to', 'phrase', 'clause', 'is', 'row', 'adjust', 'takes', 'unseen', 'absent', 'attended', 'comparable', 'mark']);
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 const isBlank = (code: number): boolean => code === 32 || code === 9 || code === 0xa0 || code === 0x202f;

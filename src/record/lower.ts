@@ -8,10 +8,11 @@ import { computedProperties } from './computed.js';
 import { lowerFacts, type ValueContext } from './facts.js';
 import { Gaps } from './gaps.js';
 import type {
-    Acceptance, Attendance, CheckRef, Comparable, Component, Contact, DateFigure, Fact, Finding, Joint, Photo, PhotoFacts, Prose, Reading, Run, RunEnd, Span,
+    Acceptance, Attendance, CheckRef, Comparable, Component, Contact, DateFigure, Fact, Finding, Joint, OutsideFacts, Photo, Prose, Reading, Run, RunEnd, Span,
     SurveyHead, SurveyRecord, System, Unseen, Valuation, Value, Vessel,
 } from './model.js';
 import type { KindName } from './generated/kinds.js';
+import { lowerMarks } from './photo-marks.js';
 import { parseProse, plainText } from './prose.js';
 import { columnsOf, lowerRows, rowKindOf } from './readings.js';
 import { headSpan, nameSpan, partSpan, spanOf, type SourceFile } from './source.js';
@@ -26,8 +27,8 @@ export interface SurveyFiles {
     /** Every file the main file uses, itself first, built-in catalogue not included. */
     readonly files: readonly SourceFile[];
     readonly catalogue: readonly SourceFile[];
-    /** What is known of the picture files, by path as written. */
-    readonly photoFacts?: ReadonlyMap<string, PhotoFacts>;
+    /** What the host knows of things outside the text. */
+    readonly outside?: OutsideFacts;
 }
 
 interface Declared {
@@ -53,7 +54,7 @@ interface Sorted {
     unseen: Placed<ast.Unseen>[];
 }
 
-export function lowerSurvey({ main, files, catalogue, photoFacts = new Map<string, PhotoFacts>() }: SurveyFiles): SurveyRecord {
+export function lowerSurvey({ main, files, catalogue, outside = {} }: SurveyFiles): SurveyRecord {
     const { vocabulary, gaps: vocabularyGaps } = vocabularyOf([...catalogue, ...files]);
     const gaps = new Gaps();
     gaps.list.push(...vocabularyGaps);
@@ -105,7 +106,7 @@ export function lowerSurvey({ main, files, catalogue, photoFacts = new Map<strin
         }
         const caption = proseAt(photo, 'caption', photo.caption, uri);
         const span = photo.file === undefined ? spanOf(photo, uri) : partSpan(photo, 'file', uri);
-        return caption ? { file: plainText(photo.file ?? '""').replaceAll('\\', '/'), caption, span } : { file: plainText(photo.file ?? '""').replaceAll('\\', '/'), span };
+        return { file: plainText(photo.file ?? '""').replaceAll('\\', '/'), ...(caption ? { caption } : {}), marks: lowerMarks(photo.marks, vocabulary, gaps, uri), span };
     }).filter(photo => photo.file !== '');
     const notesOf = (members: readonly { $type: string }[], uri: string): Prose[] => members.filter((m): m is ast.Note => m.$type === 'Note')
         .map(note => proseAt(note, 'text', note.text, uri)).filter((p): p is Prose => p !== undefined);
@@ -250,7 +251,8 @@ export function lowerSurvey({ main, files, catalogue, photoFacts = new Map<strin
 
     const record: SurveyRecord = {
         mainUri: main.uri, uris: files.map(file => file.uri), ...(survey ? { survey } : {}), ...(vessel ? { vessel } : {}), systems: sorted.systems,
-        components, runs, contacts, findings, acceptances, unseen: unseen.filter((u): u is Unseen => u !== undefined), readings, valuations, photoFacts, vocabulary,
+        components, runs, contacts, findings, acceptances, unseen: unseen.filter((u): u is Unseen => u !== undefined), readings, valuations, vocabulary,
+        photoFacts: outside.photos ?? new Map(), ...(outside.followed ? { followed: outside.followed } : {}), ...(outside.lastIssue ? { lastIssue: outside.lastIssue } : {}),
         gaps: gaps.list,
     };
     checkReferences(record, proses, gaps);
@@ -261,7 +263,7 @@ function idSpanOf(node: ast.Component, id: string, uri: string): Span {
     return nameSpan(node, 'name', id, (node.$cstNode?.offset ?? 0) + node.kind.length, uri);
 }
 
-const statementWords = ['survey', 'vessel', 'system', 'run', 'contact', 'finding', 'accept', 'reading', 'valuation', 'unseen', 'use', 'person', 'firm', 'yardsticks', 'coverage', 'phrase', 'kind', 'material', 'standard', 'words'];
+const statementWords = ['survey', 'vessel', 'system', 'run', 'contact', 'finding', 'accept', 'reading', 'valuation', 'unseen', 'use', 'person', 'firm', 'yardsticks', 'coverage', 'outline', 'wording', 'phrase', 'kind', 'material', 'standard', 'words'];
 
 /** A short id from a kind's initials: TH for through-hull. */
 export function suggestedId(kind: string): string {

@@ -113,6 +113,22 @@ export interface Photo {
     /** Path as written, relative to the survey's main file. */
     readonly file: string;
     readonly caption?: Prose;
+    /** Marks to be drawn over it. */
+    readonly marks: readonly PhotoMark[];
+    readonly span: Span;
+}
+
+/**
+ * A mark over a photograph. Places are shares, 0 to 1, of the upright picture's width and height from its upper left
+ * corner. An `arrow` runs from its first point to its second; a `ring` has a center and a radius (share of the width);
+ * a `box` has two corners; a `label` stands at its point.
+ */
+export interface PhotoMark {
+    readonly shape: 'arrow' | 'ring' | 'box' | 'label';
+    readonly label?: string;
+    readonly points: readonly { readonly across: number; readonly down: number }[];
+    /** Of a ring. */
+    readonly radius?: number;
     readonly span: Span;
 }
 
@@ -350,6 +366,55 @@ export interface YardstickFact {
     readonly isFirms: boolean;
 }
 
+/** Standing words with whose they are. */
+export interface WordingFact {
+    readonly fact: Fact;
+    readonly isFirms: boolean;
+}
+
+/** A recommendation of an issued report, as its frozen record has it. */
+export interface IssuedFinding {
+    /** Its number, which never changes. */
+    readonly id: string;
+    readonly title: string;
+    readonly urgency?: string;
+    /** When it is due, in words. */
+    readonly due?: string;
+    /** What it was on, by name. */
+    readonly on: readonly string[];
+    readonly place?: string;
+    readonly seen?: string;
+    readonly because?: string;
+    readonly recommend?: string;
+    /** What had become of it when that report was issued, where it followed up another. */
+    readonly outcome?: string;
+}
+
+/** What an issued report says: the one a survey follows, or the survey's own last issue. */
+export interface IssuedReport {
+    readonly number: string;
+    readonly issue?: number;
+    /** ISO date of issue. */
+    readonly issued?: string;
+    readonly vessel?: string;
+    readonly hullNumber?: string;
+    readonly findings: readonly IssuedFinding[];
+    /** Where it was read, for messages: a path as a surveyor knows it. */
+    readonly source: string;
+    /** Whether it was read from its frozen record and not from a survey that may have been edited since. */
+    readonly isFrozen: boolean;
+}
+
+/** What a host tells of things outside the text: picture files, and reports issued earlier. */
+export interface OutsideFacts {
+    /** By path as written; empty where no files can be read. */
+    readonly photos?: ReadonlyMap<string, PhotoFacts>;
+    /** The report that the survey follows; `not-found` where the host has looked and there is none. */
+    readonly followed?: IssuedReport | 'not-found';
+    /** This survey's own last issue. */
+    readonly lastIssue?: IssuedReport;
+}
+
 /** The vocabulary in force: the built-in catalogue and the house files the survey uses. */
 export interface Vocabulary {
     readonly kinds: ReadonlyMap<string, KindInfo>;
@@ -363,6 +428,10 @@ export interface Vocabulary {
     readonly yardsticks: ReadonlyMap<string, YardstickFact>;
     /** What a survey of a kind, or of a kind of craft, is to speak of, by that kind. */
     readonly coverages: ReadonlyMap<string, FactSet<'coverage'>>;
+    /** Sections of a report in their order, by kind of survey: the firm's where it gives one, else the catalogue's. */
+    readonly outlines: ReadonlyMap<string, FactSet<'outline'>>;
+    /** Standing words by name: the firm's where it gives them, else the catalogue's. */
+    readonly wording: ReadonlyMap<string, WordingFact>;
 }
 
 export interface SurveyRecord {
@@ -382,6 +451,10 @@ export interface SurveyRecord {
     readonly valuations: readonly Valuation[];
     /** By path as written; empty where no files can be read. */
     readonly photoFacts: ReadonlyMap<string, PhotoFacts>;
+    /** The report that the survey follows; `not-found` where it was looked for in vain, undefined where nobody could look. */
+    readonly followed?: IssuedReport | 'not-found';
+    /** The survey's own last issue, where it was issued before. */
+    readonly lastIssue?: IssuedReport;
     readonly vocabulary: Vocabulary;
     readonly gaps: readonly Gap[];
 }

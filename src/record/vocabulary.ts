@@ -2,11 +2,11 @@
  * The vocabulary in force for a survey: the built-in catalogue and the house files it uses, as data. Kinds inherit
  * the properties of the kind they are.
  */
-import { isCoverage, isDeclaration, isFirm, isKind, isMaterial, isPerson, isPhrase, isStandard, isWordList, isYardsticks, type Choice, type Kind, type Takes } from '../language/generated/ast.js';
+import { isCoverage, isDeclaration, isFirm, isKind, isMaterial, isOutline, isPerson, isPhrase, isStandard, isWording, isWordList, isYardsticks, type Choice, type Kind, type Takes } from '../language/generated/ast.js';
 import { parseFigure } from '../quantities/index.js';
 import { lowerFacts, type ValueContext } from './facts.js';
 import { Gaps } from './gaps.js';
-import type { Fact, FactSet, Firm, Gap, KindInfo, Material, Person, PhraseText, PropertyType, Span, Standard, Vocabulary, WordList, YardstickFact } from './model.js';
+import type { Fact, FactSet, Firm, Gap, KindInfo, Material, Person, PhraseText, PropertyType, Span, Standard, Vocabulary, WordingFact, WordList, YardstickFact } from './model.js';
 import { parseProse, plainText } from './prose.js';
 import { headSpan, partSpan, spanOf, type SourceFile } from './source.js';
 
@@ -151,8 +151,10 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
     const people = new Map<string, Person>();
     const yardsticks = new Map<string, YardstickFact>();
     const coverages = new Map<string, FactSet<'coverage'>>();
+    const outlines = new Map<string, FactSet<'outline'>>();
+    const wording = new Map<string, WordingFact>();
     let firm: Firm | undefined;
-    const vocabulary: Vocabulary = { kinds, materials, standards, wordLists, phrases, people, yardsticks, coverages };
+    const vocabulary: Vocabulary = { kinds, materials, standards, wordLists, phrases, people, yardsticks, coverages, outlines, wording };
     const context = (uri: string): ValueContext => ({ uri, vocabulary, gaps, componentKind: () => undefined, componentIds: () => [], targets: [] });
 
     for (const { root, uri, isBuiltIn } of files) {
@@ -177,6 +179,12 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
             } else if (isCoverage(element) && element.name) {
                 // A firm's own plan for a kind takes the place of the catalogue's.
                 coverages.set(element.name, { kind: 'coverage', facts: lowerFacts(element.members, 'coverage', context(uri)) });
+            } else if (isOutline(element) && element.name) {
+                outlines.set(element.name, { kind: 'outline', facts: lowerFacts(element.members, 'outline', context(uri)) });
+            } else if (isWording(element)) {
+                for (const [name, fact] of lowerFacts(element.members, 'wording', context(uri))) {
+                    wording.set(name, { fact, isFirms: !isBuiltIn });
+                }
             } else if (isFirm(element)) {
                 firm = { kind: 'firm', name: element.title ? plainText(element.title) : '', facts: lowerFacts(element.members, 'firm', context(uri)), span: spanOf(element, uri) };
             }

@@ -8,7 +8,7 @@ import { newSurveyText, type NewSurvey } from '../editor/new-survey.js';
 import type { createGarboardLspServices } from '../editor/services.js';
 import { catalogueText } from '../record/catalogue.js';
 import { assembleReport, type PhotoSource } from '../report/assemble.js';
-import { readPhotoFacts } from '../report/photo-facts.js';
+import { readOutsideFacts } from '../report/outside.js';
 import { requests, type OpenProblem, type ProblemsResult, type ReportParams, type ReportResult } from './protocol.js';
 
 /** Quiet after a keystroke before picture files are looked at. */
@@ -70,7 +70,7 @@ function followPhotos({ shared, language }: ReturnType<typeof createGarboardLspS
             for (const { record } of await WorkspaceLock.read(() => analyser.analysesOf(uri))) {
                 if (!seen.has(record.mainUri)) {
                     seen.add(record.mainUri);
-                    if (analyser.setPhotoFacts(record.mainUri, await readPhotoFacts(record, photos))) {
+                    if (analyser.setOutside(record.mainUri, await readOutsideFacts(record, photos))) {
                         await WorkspaceLock.write(token => DocumentBuilder.update([URI.parse(record.mainUri)], [], token));
                     }
                 }

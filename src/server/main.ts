@@ -3,7 +3,7 @@ import { startLanguageServer } from 'langium/lsp';
 import { NodeFileSystem } from 'langium/node';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { createGarboardLspServices } from '../editor/services.js';
-import { nodePhotoSource } from './node-photos.js';
+import { nodePhotoSource } from '../host/node-photos.js';
 import { serveRequests, withoutByteOrderMark } from './features.js';
 
 const connection = createConnection(ProposedFeatures.all);

@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { expect, it } from 'vitest';
 import { analyseText } from '../../src/checks/survey.js';
 import { assembleReport } from '../../src/report/assemble.js';
-import { nodePhotoSource } from '../../src/server/node-photos.js';
+import { nodePhotoSource } from '../../src/host/node-photos.js';
 import { PNG } from 'pngjs';
 
 async function survey(photos: string) {

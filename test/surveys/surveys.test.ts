@@ -11,11 +11,11 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Analysis } from '../../src/checks/analyse.js';
 import { checkById } from '../../src/checks/analyse.js';
 import { analyseSurvey, parseTexts, recordOf } from '../../src/checks/survey.js';
-import { addressOf } from '../../src/cli/files.js';
+import { addressOf } from '../../src/host/files.js';
 import { photosOf } from '../../src/report/assemble.js';
-import { readPhotoFacts } from '../../src/report/photo-facts.js';
+import { readOutsideFacts } from '../../src/report/outside.js';
 import type { FileProblems } from '../../src/report/problem-list.js';
-import { nodePhotoSource } from '../../src/server/node-photos.js';
+import { nodePhotoSource } from '../../src/host/node-photos.js';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const cli = join(here, '../../dist/cli.cjs');
@@ -60,7 +60,7 @@ beforeAll(async () => {
             mkdirSync(dirname(join(folder, file)), { recursive: true });
             writeFileSync(join(folder, file), picture);
         }
-        const analysis = analyseSurvey(uri, files, await readPhotoFacts(record, nodePhotoSource()));
+        const analysis = analyseSurvey(uri, files, await readOutsideFacts(record, nodePhotoSource()));
         analyses.set(name, { ...analysis, gaps: [...[...parsed.values()].flatMap(p => p.gaps), ...analysis.gaps] });
     }
     const { stdout, stderr } = spawnSync(process.execPath, [cli, 'check', '--format', 'json', '.'], { cwd: folder, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 });

@@ -37,9 +37,11 @@ export type GarboardKeywordNames =
     | "firm"
     | "is"
     | "kind"
+    | "mark"
     | "material"
     | "note"
     | "on"
+    | "outline"
     | "person"
     | "photo"
     | "phrase"
@@ -54,6 +56,7 @@ export type GarboardKeywordNames =
     | "use"
     | "valuation"
     | "vessel"
+    | "wording"
     | "words"
     | "yardsticks"
     | "{"
@@ -204,7 +207,7 @@ export function isCoverage(item: unknown): item is Coverage {
     return reflection.isInstance(item, Coverage.$type);
 }
 
-export type Declaration = Coverage | Firm | Kind | Material | Person | Phrase | Standard | WordList | Yardsticks;
+export type Declaration = Coverage | Firm | Kind | Material | Outline | Person | Phrase | Standard | WordList | Wording | Yardsticks;
 
 export const Declaration = {
     $type: 'Declaration'
@@ -295,7 +298,7 @@ export function isFirm(item: unknown): item is Firm {
 }
 
 export interface HalfTyped extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Yardsticks;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Outline | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Wording | Yardsticks;
     readonly $type: 'HalfTyped';
     name: string;
 }
@@ -362,7 +365,7 @@ export function isMember(item: unknown): item is Member {
 }
 
 export interface Note extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Yardsticks;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Outline | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Wording | Yardsticks;
     readonly $type: 'Note';
     text?: string;
 }
@@ -374,6 +377,25 @@ export const Note = {
 
 export function isNote(item: unknown): item is Note {
     return reflection.isInstance(item, Note.$type);
+}
+
+export interface Outline extends langium.AstNode {
+    readonly $container: SurveyFile;
+    readonly $type: 'Outline';
+    members: Array<Member>;
+    name?: string;
+    title?: string;
+}
+
+export const Outline = {
+    $type: 'Outline',
+    members: 'members',
+    name: 'name',
+    title: 'title'
+} as const;
+
+export function isOutline(item: unknown): item is Outline {
+    return reflection.isInstance(item, Outline.$type);
 }
 
 export interface Person extends langium.AstNode {
@@ -396,20 +418,41 @@ export function isPerson(item: unknown): item is Person {
 }
 
 export interface Photo extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Yardsticks;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Outline | Person | Reading | Run | Standard | Survey | Valuation | Vessel | Wording | Yardsticks;
     readonly $type: 'Photo';
     caption?: string;
     file?: string;
+    marks: Array<PhotoMark>;
 }
 
 export const Photo = {
     $type: 'Photo',
     caption: 'caption',
-    file: 'file'
+    file: 'file',
+    marks: 'marks'
 } as const;
 
 export function isPhoto(item: unknown): item is Photo {
     return reflection.isInstance(item, Photo.$type);
+}
+
+export interface PhotoMark extends langium.AstNode {
+    readonly $container: Photo;
+    readonly $type: 'PhotoMark';
+    label?: string;
+    shape?: string;
+    value?: Value;
+}
+
+export const PhotoMark = {
+    $type: 'PhotoMark',
+    label: 'label',
+    shape: 'shape',
+    value: 'value'
+} as const;
+
+export function isPhotoMark(item: unknown): item is PhotoMark {
+    return reflection.isInstance(item, PhotoMark.$type);
 }
 
 export interface Phrase extends langium.AstNode {
@@ -447,7 +490,7 @@ export function isPhraseItem(item: unknown): item is PhraseItem {
 }
 
 export interface Property extends langium.AstNode {
-    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Person | PhraseItem | Reading | Run | RunStep | Standard | Survey | Valuation | Vessel | Yardsticks;
+    readonly $container: Comparable | Component | Contact | Coverage | Finding | Firm | Kind | Material | Outline | Person | PhraseItem | Reading | Run | RunStep | Standard | Survey | Valuation | Vessel | Wording | Yardsticks;
     readonly $type: 'Property';
     name: string;
     value?: Value;
@@ -749,7 +792,7 @@ export function isValuation(item: unknown): item is Valuation {
 }
 
 export interface Value extends langium.AstNode {
-    readonly $container: Property | Row;
+    readonly $container: PhotoMark | Property | Row;
     readonly $type: 'Value';
     items: Array<ValueItem>;
 }
@@ -788,6 +831,23 @@ export const Vessel = {
 
 export function isVessel(item: unknown): item is Vessel {
     return reflection.isInstance(item, Vessel.$type);
+}
+
+export interface Wording extends langium.AstNode {
+    readonly $container: SurveyFile;
+    readonly $type: 'Wording';
+    members: Array<Member>;
+    title?: string;
+}
+
+export const Wording = {
+    $type: 'Wording',
+    members: 'members',
+    title: 'title'
+} as const;
+
+export function isWording(item: unknown): item is Wording {
+    return reflection.isInstance(item, Wording.$type);
 }
 
 export interface WordItem extends langium.AstNode {
@@ -863,8 +923,10 @@ export type GarboardAstType = {
     Material: Material
     Member: Member
     Note: Note
+    Outline: Outline
     Person: Person
     Photo: Photo
+    PhotoMark: PhotoMark
     Phrase: Phrase
     PhraseItem: PhraseItem
     Property: Property
@@ -889,6 +951,7 @@ export type GarboardAstType = {
     Vessel: Vessel
     WordItem: WordItem
     WordList: WordList
+    Wording: Wording
     Yardsticks: Yardsticks
 }
 
@@ -1177,6 +1240,25 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Member.$type]
         },
+        Outline: {
+            name: Outline.$type,
+            properties: {
+                members: {
+                    name: Outline.members,
+                    defaultValue: [],
+                    optional: true
+                },
+                name: {
+                    name: Outline.name,
+                    optional: true
+                },
+                title: {
+                    name: Outline.title,
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
         Person: {
             name: Person.$type,
             properties: {
@@ -1206,9 +1288,32 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
                 file: {
                     name: Photo.file,
                     optional: true
+                },
+                marks: {
+                    name: Photo.marks,
+                    defaultValue: [],
+                    optional: true
                 }
             },
             superTypes: [Member.$type]
+        },
+        PhotoMark: {
+            name: PhotoMark.$type,
+            properties: {
+                label: {
+                    name: PhotoMark.label,
+                    optional: true
+                },
+                shape: {
+                    name: PhotoMark.shape,
+                    optional: true
+                },
+                value: {
+                    name: PhotoMark.value,
+                    optional: true
+                }
+            },
+            superTypes: []
         },
         Phrase: {
             name: Phrase.$type,
@@ -1580,6 +1685,21 @@ export class GarboardAstReflection extends langium.AbstractAstReflection {
                 words: {
                     name: WordList.words,
                     defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        Wording: {
+            name: Wording.$type,
+            properties: {
+                members: {
+                    name: Wording.members,
+                    defaultValue: [],
+                    optional: true
+                },
+                title: {
+                    name: Wording.title,
                     optional: true
                 }
             },

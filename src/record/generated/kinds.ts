@@ -1842,8 +1842,12 @@ export interface FirmFacts {
     readonly 'scope': Text;
     /** Line under the name on its papers */
     readonly 'motto': Text;
-    /** Picture for the head of the report */
-    readonly 'logo': Text;
+    /** The firm’s mark for the head of its papers: an SVG or PNG file beside this one */
+    readonly 'mark': Text;
+    /** The firm’s one color, as #0b4a63 */
+    readonly 'color': Text;
+    /** Paper that its reports are printed on */
+    readonly 'paper': Word<'a4' | 'letter'>;
     /** Standing words of the definitions */
     readonly 'definitions': Text;
 }
@@ -3262,6 +3266,20 @@ export interface PressureRowFacts extends ReadingRowFacts {
     readonly 'pressure': Quantity;
 }
 
+/** Outline. The sections of a report of a kind of survey, in their order. A section that is not named is left out, except what a reader must be told. */
+export interface OutlineFacts {
+    /** Sections in their order */
+    readonly 'sections': Word<'summary' | 'earlier' | 'changes' | 'scope' | 'limits' | 'definitions' | 'standards' | 'particulars' | 'damage' | 'systems' | 'measurements' | 'trial' | 'findings' | 'accepted' | 'recommendations' | 'value' | 'assumptions' | 'statement' | 'photos' | 'documents'>;
+    /** Why it is so ordered */
+    readonly 'remarks': Text;
+}
+
+/** Wording. The standing words of a report. A firm's own, set in its house file, stand in the place of these. */
+export interface WordingFacts {
+    /** The statement that is signed */
+    readonly 'statement': Text;
+}
+
 /** Spar. A mast, boom or other spar. */
 export interface SparFacts extends ComponentFacts {
     /** How it is stepped */
@@ -3898,6 +3916,8 @@ export interface KindFacts {
     readonly 'gas-test-row': GasTestRowFacts;
     readonly 'tube-pressure-row': TubePressureRowFacts;
     readonly 'pressure-row': PressureRowFacts;
+    readonly 'outline': OutlineFacts;
+    readonly 'wording': WordingFacts;
     readonly 'spar': SparFacts;
     readonly 'mast': MastFacts;
     readonly 'boom': BoomFacts;
@@ -4329,7 +4349,6 @@ export interface AnyFacts {
     readonly 'load-voltage': Quantity;
     readonly 'loads': Text;
     readonly 'loads-on': Text;
-    readonly 'logo': Text;
     readonly 'lone-pit': Quantity;
     readonly 'looked-at': DateValue;
     readonly 'loop': Word<'fitted' | 'none' | 'not-seen'>;
@@ -4424,7 +4443,7 @@ export interface AnyFacts {
     readonly 'painter-fast': Word<'yes' | 'no'>;
     readonly 'panel': Quantity;
     readonly 'panel-area': Quantity;
-    readonly 'paper': Word<'title' | 'registration' | 'documentation' | 'builders-certificate' | 'bill-of-sale' | 'survey-report' | 'other'>;
+    readonly 'paper': Word<'title' | 'registration' | 'documentation' | 'builders-certificate' | 'bill-of-sale' | 'survey-report' | 'other'> | Word<'a4' | 'letter'>;
     readonly 'part': ComponentRef;
     readonly 'particulars': Text;
     readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
@@ -4564,6 +4583,7 @@ export interface AnyFacts {
     readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'> | Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
     readonly 'second-clamp-below-waterline': Word<'advise' | 'ignore'>;
     readonly 'section': Text;
+    readonly 'sections': Word<'summary' | 'earlier' | 'changes' | 'scope' | 'limits' | 'definitions' | 'standards' | 'particulars' | 'damage' | 'systems' | 'measurements' | 'trial' | 'findings' | 'accepted' | 'recommendations' | 'value' | 'assumptions' | 'statement' | 'photos' | 'documents'>;
     readonly 'secured': Word<'yes' | 'no'>;
     readonly 'secured-by': Word<'handle-off' | 'padlock' | 'tie' | 'none' | 'not-seen'> | Word<'locked-door' | 'none' | 'not-seen'>;
     readonly 'seen': Text;
