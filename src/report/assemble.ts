@@ -4,7 +4,8 @@ import { photosOf as namedPhotos } from '../checks/record/photos-named.js';
 import { computedFacts } from '../record/computed.js';
 import type { Photo, Span, SurveyRecord } from '../record/model.js';
 import { photosForPreview, photosForPrint, preparePhoto, type EmbeddedPhoto, type PhotoCache, type PhotoCodec, type PhotoSize } from './photos.js';
-import { renderReport } from './report.js';
+import type { IssueStamp, Paper } from './context.js';
+import { renderDocument, type DocumentKind } from './documents.js';
 
 /** What a host gives: files, a codec, and a place where prepared photographs are kept. */
 export interface PhotoSource {
@@ -23,6 +24,10 @@ export interface AssembleOptions {
     readonly mode: 'preview' | 'file';
     /** One-based line of a span in its file. */
     readonly lineOf: (span: Span) => number;
+    /** Which paper; the report where left out. */
+    readonly document?: DocumentKind;
+    readonly paper?: Paper;
+    readonly issue?: IssueStamp;
 }
 
 export interface Assembled {
@@ -34,7 +39,7 @@ export interface Assembled {
     readonly photoFaults: readonly string[];
 }
 
-export async function assembleReport({ record, problems, gaps }: Analysis, { photos: source, mode, lineOf }: AssembleOptions): Promise<Assembled> {
+export async function assembleReport({ record, problems, gaps }: Analysis, { photos: source, mode, lineOf, document = 'report', paper, issue }: AssembleOptions): Promise<Assembled> {
     const photos = new Map<string, EmbeddedPhoto>();
     for (const { file } of photosOf(record)) {
         if (!photos.has(file)) {
@@ -42,8 +47,8 @@ export async function assembleReport({ record, problems, gaps }: Analysis, { pho
         }
     }
     const photoFaults = [...photos.values()].flatMap(photo => 'error' in photo ? [photo.error] : []);
-    const html = renderReport({
-        record, problems, gaps, photos, mode, computed: computedFacts(record), lineOf: span => ({ file: fileName(span.uri, record.mainUri), line: lineOf(span) }),
+    const html = renderDocument(document, {
+        record, problems, gaps, photos, mode, computed: computedFacts(record), ...(paper ? { paper } : {}), ...(issue ? { issue } : {}), lineOf: span => ({ file: fileName(span.uri, record.mainUri), line: lineOf(span) }),
     });
     return {
         html, mainUri: record.mainUri, photoFaults,

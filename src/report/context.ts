@@ -1,6 +1,6 @@
 /** What every section of the report draws from, and the few pieces that several of them draw alike. */
 import type { Problem } from '../checks/contract.js';
-import { nameOf, type Component, type Fact, type FactSet, type Finding, type Gap, type Photo, type Prose, type Span, type SurveyRecord, type Value } from '../record/model.js';
+import { nameOf, type Component, type DateFigure, type Fact, type FactSet, type Finding, type Gap, type Photo, type Prose, type Span, type SurveyRecord, type Value } from '../record/model.js';
 import { html, idPart, isImageData, joined, nothing, type Html } from './html.js';
 import { nameOfFile, type EmbeddedPhoto, type EncodedImage } from './photos.js';
 import { proseHtml, proseInline, proseText, valueInSentence, type ProseContext } from './prose.js';
@@ -17,6 +17,21 @@ export interface ReportInput {
     readonly photos: ReadonlyMap<string, EmbeddedPhoto>;
     readonly lineOf: (span: Span) => { readonly file: string; readonly line: number };
     readonly mode: 'file' | 'preview';
+    /** Number, date and signature of the issue being made; they stand in the place of what the survey says. */
+    readonly issue?: IssueStamp;
+    /** The firm's mark as data, where its house file names one and it could be read. */
+    readonly firmMark?: EncodedImage;
+    /** Paper to print on; the firm's, or else whatever the reader's printer holds. */
+    readonly paper?: Paper;
+}
+
+export type Paper = 'a4' | 'letter';
+
+/** What the act of issuing adds to the record. */
+export interface IssueStamp {
+    readonly number: number;
+    readonly date: DateFigure;
+    readonly signedBy?: string;
 }
 
 export interface Section {
@@ -52,6 +67,9 @@ export class ReportContext implements ProseContext {
     readonly openProblems: readonly Problem[];
     readonly isPreview: boolean;
     readonly lineOf: ReportInput['lineOf'];
+    readonly firmMark: EncodedImage | undefined;
+    readonly paper: Paper | undefined;
+    readonly #issue: IssueStamp | undefined;
     readonly photos: ReadonlyMap<string, NumberedPhoto>;
     readonly groups: readonly UrgencyGroup[];
     /** Findings in the order of the report. */
@@ -67,6 +85,9 @@ export class ReportContext implements ProseContext {
         this.openProblems = input.problems.filter(problem => problem.answeredBy === undefined);
         this.isPreview = input.mode === 'preview';
         this.lineOf = input.lineOf;
+        this.firmMark = input.firmMark;
+        this.paper = input.paper;
+        this.#issue = input.issue;
         this.groups = groupByUrgency(input.record);
         this.findings = this.groups.flatMap(group => group.findings);
         const taken = new Set<string>();
@@ -92,6 +113,23 @@ export class ReportContext implements ProseContext {
     /** Problems, gaps and missing photographs that keep the report a draft. */
     get openErrors(): number {
         return this.openProblems.filter(p => p.severity === 'error').length + this.gaps.filter(g => g.severity === 'error').length + this.missingPhotos.length;
+    }
+
+    /** Date of issue: of the issue being made, else as the survey says. */
+    get issued(): DateFigure | undefined {
+        const written = this.first(this.record.survey, 'issued');
+        return this.#issue?.date ?? (written?.type === 'date' ? written.figure : undefined);
+    }
+
+    /** Number of the issue: of the one being made, else as the survey says. */
+    get issueNumber(): number | undefined {
+        const written = this.first(this.record.survey, 'issue');
+        return this.#issue?.number ?? (written?.type === 'quantity' ? written.si : undefined);
+    }
+
+    /** Who signed, where the report is being issued. */
+    get signedBy(): string | undefined {
+        return this.#issue?.signedBy;
     }
 
     get isDraft(): boolean {
@@ -176,9 +214,8 @@ export class ReportContext implements ProseContext {
             return 'No urgency is recorded';
         }
         if (urgency.word === 'within-days' && urgency.amount) {
-            const issued = this.first(this.record.survey, 'issued');
             const days = daysOf(urgency.amount.figure);
-            const date = issued?.type === 'date' ? daysAfter(issued.figure, days) : undefined;
+            const date = this.issued ? daysAfter(this.issued, days) : undefined;
             return date === undefined ? `${capital(wordWithAmount(urgency))} of issue` : `By ${date}, ${counted(days, 'day')} after issue`;
         }
         return capital(wordWithAmount(urgency));

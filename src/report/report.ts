@@ -4,28 +4,16 @@
  * same page.
  */
 import { ReportContext, type ReportInput, type Section } from './context.js';
+import { sectionsOf } from './outline.js';
 import { cssString, html, nothing, trusted } from './html.js';
-import { accepted, findings, recommendations } from './sections/findings.js';
-import { assumptions, photographs, standards, statement } from './sections/closing.js';
-import { limits, particulars, words } from './sections/limits.js';
-import { measurements } from './sections/measurements.js';
-import { contents, cover, openProblems, reportNumber, scope, summary, surveyKind, vesselName } from './sections/opening.js';
-import { systemSections } from './sections/systems.js';
-import { valuation } from './sections/valuation.js';
+import { contents, cover, reportNumber, surveyKind, vesselName } from './sections/opening.js';
 import { styleSheet } from './style.js';
 
 export type { ReportInput } from './context.js';
 
 export function renderReport(input: ReportInput): string {
     const context = new ReportContext(input);
-    const open = openProblems(context);
-    const given = (...sections: readonly (Section | undefined)[]) => sections.filter(section => section !== undefined);
-    const sections = given(
-        context.isDraft ? open : undefined,
-        summary(context), scope(context), limits(context), words(context), particulars(context), ...systemSections(context), measurements(context),
-        findings(context), context.isDraft ? undefined : open, accepted(context), recommendations(context), valuation(context), standards(context), assumptions(context),
-        statement(context), photographs(context),
-    );
+    const sections = sectionsOf(context);
     // The list of contents stands after the summary, so that the summary is the first page a reader meets.
     const before = sections.findIndex(section => section.id === 'summary') + 1;
     const draw = (section: Section, index: number) => html`

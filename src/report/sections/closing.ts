@@ -94,7 +94,6 @@ The limits set out in this report are part of it.`;
 
 export function statement(context: ReportContext): Section {
     const { survey, vocabulary } = context.record;
-    const issued = context.first(survey, 'issued');
     const person = (property: string): Person | undefined => {
         const value = context.first(survey, property);
         return value?.type === 'person' ? vocabulary.people.get(value.id) : undefined;
@@ -109,7 +108,7 @@ ${context.isDraft ? html`<p><strong>This is a draft and is not to be signed.</st
 ${signature(context, surveyor, 'Surveyor', surveyor ? undefined : context.text(survey, 'surveyor'))}
 ${reviewer ? signature(context, reviewer, 'Read before issue by', undefined) : nothing}
 </div>
-<p>${vesselName(context)}, report ${reportNumber(context)}. ${issued?.type === 'date' ? `Issued ${dateText(issued.figure)}.` : 'No date of issue is recorded.'}</p>
+<p>${vesselName(context)}, report ${reportNumber(context)}. ${context.issued ? `Issued ${dateText(context.issued)}.` : 'No date of issue is recorded.'}</p>
 ${firm ? html`<address>${joined([firm.name, context.text(firm, 'address'), context.text(firm, 'telephone'), context.text(firm, 'email'), context.text(firm, 'website')].filter(part => part !== undefined), html`<br>`)}</address>` : nothing}`,
     };
 }

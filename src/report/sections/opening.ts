@@ -16,10 +16,8 @@ export function surveyKind(context: ReportContext): string {
 export function cover(context: ReportContext): Html {
     const { record } = context;
     const { survey, vessel } = record;
-    const issued = context.first(survey, 'issued');
     const days = (survey?.attendances ?? []).flatMap(({ date }) => date ? dateText(date) : []);
     const photo = vessel?.photos[0] ? context.photo(vessel.photos[0]) : undefined;
-    const issue = context.text(survey, 'issue');
     const maker = [context.text(vessel, 'built'), context.text(vessel, 'model') ?? context.text(vessel, 'builder')].filter(Boolean).join(', ');
     return html`<header class="cover"${survey ? context.source(survey.span) : nothing}>
 <p class="kind">${surveyKind(context)}</p>
@@ -27,8 +25,8 @@ export function cover(context: ReportContext): Html {
 ${maker === '' ? nothing : html`<p class="lead">${maker}</p>`}
 ${photo && !('error' in photo.image) ? html`<figure class="cover-photo">${picture(photo, context.isPreview ? photo.image : photo.image, altOf(context, photo))}</figure>` : nothing}
 ${definitions([
-        ['Report', html`${reportNumber(context)}${issue === undefined ? nothing : `, issue ${issue}`}`],
-        ['Issued', issued?.type === 'date' ? dateText(issued.figure) : 'Not issued'],
+        ['Report', html`${reportNumber(context)}${context.issueNumber === undefined ? nothing : `, issue ${context.issueNumber}`}`],
+        ['Issued', context.issued ? dateText(context.issued) : 'Not issued'],
         ['Surveyed', days.length === 0 ? undefined : days.join(', ')],
         ['Client', context.text(survey, 'client')],
         ['Surveyor', context.text(survey, 'surveyor')],
