@@ -11,13 +11,15 @@ export async function buildAll() {
     mkdirSync(join(root, 'dist'), { recursive: true });
     const shared = {
         bundle: true, minify: true, sourcemap: false, legalComments: 'none', logLevel: 'warning', metafile: true, absWorkingDir: root,
-        platform: 'node', format: 'cjs', target: 'node20', loader: { '.wasm': 'binary' }, outdir: 'dist', outExtension: { '.js': '.cjs' },
+        platform: 'node', format: 'cjs', target: 'node20', loader: { '.wasm': 'binary', '.woff2': 'base64' }, outdir: 'dist', outExtension: { '.js': '.cjs' },
         mainFields: ['module', 'main'], define: { 'process.env.NODE_ENV': '"production"', 'import.meta.url': '""' }, logOverride: { 'empty-import-meta': 'silent' },
     };
     const results = await Promise.all([
         build({ ...shared, entryPoints: { extension: 'src/extension/main.ts' }, external: ['vscode'] }),
-        build({ ...shared, entryPoints: { server: 'src/server/main.ts' } }),
-        build({ ...shared, entryPoints: { cli: 'src/cli/main.ts' }, banner: { js: '#!/usr/bin/env node' } }),
+        build({ ...shared, entryPoints: { server: 'src/server/main.ts' }, external: ['sharp'] }),
+        build({ ...shared, entryPoints: { 'photo-worker': 'src/host/photo-worker.ts' } }),
+        // The native image library is found beside the bundle where it is installed; it has no part in it.
+        build({ ...shared, entryPoints: { cli: 'src/cli/main.ts' }, external: ['sharp'], banner: { js: '#!/usr/bin/env node' } }),
     ]);
     return results.flatMap(result => Object.entries(result.metafile.outputs).map(([file, { bytes }]) => ({ file, bytes })));
 }

@@ -12,6 +12,8 @@ const topStatements = new Set([
 ]);
 /** Statements that may stand in a system and close the block of a component. */
 const systemStatements = new Set(['run', 'contact', 'finding', 'accept', 'reading']);
+/** What may begin a line inside the block of a photograph; anything else shows that the block was not closed. */
+const ofPhoto = new Set(['mark', 'FIGURE', 'TEXT', ':', ',', '{', '}']);
 const continuing = new Set(['->', ',', ':', 'on', 'is', 'because', '(', 'finding', 'accept', 'reading', 'run', 'system', 'contact']);
 
 interface Open {
@@ -50,7 +52,7 @@ export function repairLayout(
             return;
         }
         result.push(virtual(closing, previous));
-        const what = open.name ? `${open.statement} ${open.name}` : open.statement;
+        const what = open.statement === 'photo' ? 'a photograph\'s marks' : open.name ? `${open.statement} ${open.name}` : open.statement;
         const end = (previous.endOffset ?? previous.startOffset) + 1;
         errors.push({
             offset: open.brace.startOffset, length: 1, line: open.brace.startLine ?? 1, column: open.brace.startColumn ?? 1,
@@ -75,7 +77,10 @@ export function repairLayout(
         if (startsLine && previous) {
             const innermost = stack.at(-1);
             if (innermost && !innermost.isContainer) {
-                const inSurvey = innermost.statement === 'survey';
+                if (innermost.statement === 'photo' && !ofPhoto.has(name) && previous.tokenType.name !== 'mark') {
+                    closeTop(previous);
+                }
+                const inSurvey = stack.at(-1)?.statement === 'survey';
                 const breaksOut = opensComponent
                     || (!continues && (systemStatements.has(name) || topStatements.has(name)
                         || (!inSurvey && (name === 'unseen' || name === 'absent'))));
@@ -108,8 +113,9 @@ export function repairLayout(
 
         if (name === '{') {
             const joint = previous?.tokenType.name === '->';
+            const photo = !atElement && [previous, tokens[i - 2], tokens[i - 3]].find(before => before?.tokenType.name !== 'TEXT')?.tokenType.name === 'photo';
             stack.push({
-                brace: token, statement: joint ? 'joint' : statement, name: joint ? '' : statementName,
+                brace: token, statement: joint ? 'joint' : photo ? 'photo' : statement, name: joint || photo ? '' : statementName,
                 isContainer: !joint && atElement && statement === 'system',
             });
         } else if (name === '}') {

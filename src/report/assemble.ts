@@ -3,11 +3,13 @@ import type { Analysis } from '../checks/analyse.js';
 import { photosOf as namedPhotos } from '../checks/record/photos-named.js';
 import { computedFacts } from '../record/computed.js';
 import type { Photo, Span, SurveyRecord } from '../record/model.js';
-import { photosForPreview, photosForPrint, preparePhoto, type EmbeddedPhoto, type PhotoCache, type PhotoCodec, type PhotoSize } from './photos.js';
+import { knownPhoto, photosForPreview, photosForPrint, preparePhoto, type EmbeddedPhoto, type PhotoCache, type PhotoReducer, type PhotoSize } from './photos.js';
 import type { IssueStamp, Paper } from './context.js';
+import type { RecordDocument } from './record-document.js';
 import { renderDocument, type DocumentKind } from './documents.js';
+import { readFirmMark } from './firm-mark.js';
 
-/** What a host gives: files, a codec, and a place where prepared photographs are kept. */
+/** What a host gives: files, what reduces photographs, and a place where prepared ones are kept. */
 export interface PhotoSource {
     /** Bytes of a file, undefined where there is none or it cannot be read. */
     read(uri: string): Promise<Uint8Array | undefined>;
@@ -15,11 +17,21 @@ export interface PhotoSource {
     head?(uri: string): Promise<Uint8Array | undefined>;
     /** What changes when the file does, such as its size and time; with it an unchanged file is not even read. */
     stamp?(uri: string): Promise<string | undefined>;
-    readonly codec: PhotoCodec;
+    /** Asked for with the first photograph that is not known yet. */
+    reducer(): Promise<PhotoReducer>;
     readonly cache: PhotoCache;
+    /** How many photographs are worth working at at once; one where left out. */
+    readonly atOnce?: number;
 }
 
-export interface AssembleOptions {
+export interface PhotoRun {
+    /** Told before the first photograph, and after each. `file` is its path as written. */
+    readonly onProgress?: (done: number, total: number, file?: string) => void;
+    /** Stops the work between two photographs. */
+    readonly signal?: AbortSignal;
+}
+
+export interface AssembleOptions extends PhotoRun {
     readonly photos: PhotoSource;
     readonly mode: 'preview' | 'file';
     /** One-based line of a span in its file. */
@@ -28,6 +40,8 @@ export interface AssembleOptions {
     readonly document?: DocumentKind;
     readonly paper?: Paper;
     readonly issue?: IssueStamp;
+    /** The record of the last issue, to say what has changed since. */
+    readonly lastRecord?: RecordDocument;
 }
 
 export interface Assembled {
@@ -39,23 +53,48 @@ export interface Assembled {
     readonly photoFaults: readonly string[];
 }
 
-export async function assembleReport({ record, problems, gaps }: Analysis, { photos: source, mode, lineOf, document = 'report', paper, issue }: AssembleOptions): Promise<Assembled> {
-    const photos = new Map<string, EmbeddedPhoto>();
-    for (const { file } of photosOf(record)) {
-        if (!photos.has(file)) {
-            photos.set(file, await prepare(file, record, source, mode === 'preview' ? photosForPreview : photosForPrint));
-        }
-    }
-    const photoFaults = [...photos.values()].flatMap(photo => 'error' in photo ? [photo.error] : []);
+/** @throws DOMException "AbortError" where the signal says stop. */
+export async function assembleReport({ record, problems, gaps }: Analysis, { photos: source, mode, lineOf, document = 'report', paper, issue, lastRecord, ...run }: AssembleOptions): Promise<Assembled> {
+    const photos = await preparePhotos(record, source, mode === 'preview' ? photosForPreview : photosForPrint, run);
+    const firmMark = await readFirmMark(record, source);
+    const markFaults = firmMark && 'error' in firmMark ? [firmMark.error] : [];
+    const photoFaults = [...[...photos.values()].flatMap(photo => 'error' in photo ? [photo.error] : []), ...markFaults];
     const html = renderDocument(document, {
-        record, problems, gaps, photos, mode, computed: computedFacts(record), ...(paper ? { paper } : {}), ...(issue ? { issue } : {}), lineOf: span => ({ file: fileName(span.uri, record.mainUri), line: lineOf(span) }),
+        record, problems, gaps, photos, mode, computed: computedFacts(record), ...(paper ? { paper } : {}), ...(issue ? { issue } : {}), ...(lastRecord ? { lastRecord } : {}), ...(firmMark ? { firmMark } : {}), lineOf: span => ({ file: fileName(span.uri, record.mainUri), line: lineOf(span) }),
     });
     return {
         html, mainUri: record.mainUri, photoFaults,
         openErrors: problems.filter(p => p.severity === 'error' && p.answeredBy === undefined).length + gaps.filter(g => g.severity === 'error').length
             // A file that is not there is a problem already, where files could be read before.
-            + [...photos].filter(([file, photo]) => 'error' in photo && !record.photoFacts.get(file)?.isMissing).length,
+            + [...photos].filter(([file, photo]) => 'error' in photo && !record.photoFacts.get(file)?.isMissing).length + markFaults.length,
     };
+}
+
+/**
+ * Every photograph that the record names, by its path as written, in the order of the record. As many are worked at at
+ * once as the source says; no more than these are ever held in full.
+ * @throws DOMException "AbortError" where the signal says stop.
+ */
+export async function preparePhotos(record: SurveyRecord, source: PhotoSource, size: PhotoSize, { onProgress, signal }: PhotoRun = {}): Promise<Map<string, EmbeddedPhoto>> {
+    signal?.throwIfAborted();
+    const files = [...new Set(photosOf(record).map(({ file }) => file))];
+    const photos: EmbeddedPhoto[] = [];
+    let next = 0;
+    let done = 0;
+    const work = async () => {
+        for (let index = next++; index < files.length; index = next++) {
+            const file = files[index] ?? '';
+            photos[index] = await prepare(file, record, source, size);
+            signal?.throwIfAborted();
+            onProgress?.(++done, files.length, file);
+        }
+    };
+    if (files.length > 0) {
+        onProgress?.(0, files.length);
+    }
+    await Promise.all(Array.from({ length: Math.min(files.length, Math.max(1, source.atOnce ?? 1)) }, work));
+    signal?.throwIfAborted();
+    return new Map(files.map((file, index) => [file, photos[index] ?? { error: `${file}: not read` }]));
 }
 
 /** All photographs that the record names. */
@@ -83,18 +122,14 @@ async function prepare(file: string, record: SurveyRecord, source: PhotoSource, 
     }
     for (const address of addresses) {
         const mark = await source.stamp?.(address);
-        const key = mark === undefined ? undefined : `${address} ${mark} ${size.maxEdge} ${size.quality}`;
-        const known = key === undefined ? undefined : await source.cache.get(key);
+        const options = { size, file, cache: source.cache, ...(mark === undefined ? {} : { stamp: `${address} ${mark}` }) };
+        const known = await knownPhoto(options);
         if (known) {
             return known;
         }
         const bytes = await source.read(address);
         if (bytes) {
-            const photo = await preparePhoto(bytes, source.codec, { ...size, file, cache: source.cache });
-            if (key !== undefined) {
-                await source.cache.set(key, photo);
-            }
-            return photo;
+            return preparePhoto(bytes, await source.reducer(), options);
         }
     }
     return { error: `${file}: there is no such file` };

@@ -1,10 +1,10 @@
 /**
- * What the picture files themselves tell the checks: whether they are there, and when the camera took them. Only the
+ * What the picture files themselves tell the checks: whether they are there, and when and where the camera took them. Only the
  * head of a file is read, and an unchanged file not again.
  */
 import type { PhotoFacts, SurveyRecord } from '../record/model.js';
 import { photoAddresses, photosOf, type PhotoSource } from './assemble.js';
-import { readExif } from './photos.js';
+import { readExif } from './photo-exif.js';
 
 /** Facts by address and stamp, for as long as the host lives. */
 const known = new Map<string, { readonly stamp: string; readonly facts: PhotoFacts }>();
@@ -19,9 +19,9 @@ async function factsAt(address: string, source: PhotoSource): Promise<PhotoFacts
     if (!head) {
         return undefined;
     }
-    const { taken } = await readExif(head);
+    const { taken, position } = await readExif(head);
     // "2026-10-06 14:05:00 +02:00": the camera's own clock, without its zone.
-    const facts: PhotoFacts = taken === undefined ? {} : { taken: taken.slice(0, 19).replace(' ', 'T') };
+    const facts: PhotoFacts = { ...(taken === undefined ? {} : { taken: taken.slice(0, 19).replace(' ', 'T') }), ...(position ? { position } : {}) };
     if (stamp !== undefined) {
         known.set(address, { stamp, facts });
     }

@@ -11,5 +11,6 @@ export async function bundledWasm(name: WasmName): Promise<Uint8Array> {
         case 'jpeg-decoder': return (await import('@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm')).default;
         case 'jpeg-encoder': return (await import('@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm')).default;
         case 'png-decoder': return (await import('@jsquash/png/codec/pkg/squoosh_png_bg.wasm') as unknown as Bundled).default;
+        case 'webp-decoder': return (await import('@jsquash/webp/codec/dec/webp_dec.wasm')).default;
     }
 }
