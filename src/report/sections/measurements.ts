@@ -3,6 +3,11 @@ import { nameOf, type Reading, type Row, type Value } from '../../record/model.j
 import { computedCellText, computedColumnsOf, type ComputedColumn } from '../../record/reading-columns.js';
 import { definitions, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
+import { sectionOfReading } from '../reading-places.js';
+import { standing } from '../standing-words.js';
+import { undoneAs } from '../undone.js';
+import { drawReading } from '../drawings/of-reading.js';
+import { headings } from '../reading-headings.js';
 import { registers } from './registers.js';
 import { computedText, figureParts, propertyTitle } from '../wording.js';
 import { significant } from '../../quantities/index.js';
@@ -10,38 +15,26 @@ import { significant } from '../../quantities/index.js';
 const aside = ['columns', 'remarks'];
 
 export function measurements(context: ReportContext): Section | undefined {
-    const { readings } = context.record;
+    const readings = context.record.readings.filter(reading => sectionOfReading(reading) === 'measurements');
     const drawn = registers(context);
-    return readings.length + drawn.length === 0 ? undefined : {
-        id: 'measurements', title: 'Measurements and registers', body: html`${readings.map(reading => html`
+    const undone = undoneAs(context, 'no-measurements');
+    return readings.length + drawn.length === 0 && !undone ? undefined : {
+        id: 'measurements', title: 'Measurements and registers', body: html`${undone ? standing(context, 'no-measurements') : nothing}${readings.map(reading => readingBlock(context, reading))}
+${drawn}`,
+    };
+}
+
+/** One table of readings with its instrument and conditions. */
+export function readingBlock(context: ReportContext, reading: Reading): Html {
+    return html`
 <section class="reading"${context.source(reading.span)}>
 <h3>${reading.title ?? reading.id}</h3>
 ${reading.on.length === 0 ? nothing : html`<p>On ${joined(reading.on.map(c => context.linkToComponent(c)), ', ')}.</p>`}
 ${definitions([...reading.facts.keys()].filter(name => !aside.includes(name)).map(name => [propertyTitle(name), context.values(reading, name)] as const))}
 ${readingTable(context, reading)}
+${drawReading(context, reading)}
 ${context.body(reading, 'remarks') ?? nothing}
-</section>`)}
-${drawn}`,
-    };
-}
-
-/** Heading of the cells at a place: as written after `columns:`, else the name of the column they stand in. */
-function headings(context: ReportContext, reading: Reading, width: number): { readonly corner: string; readonly heads: readonly string[] } {
-    const written = reading.facts.get('columns')?.values ?? [];
-    const texts = written.flatMap(value => value.type === 'text' ? [context.plain(value.prose)] : []);
-    if (texts.length === written.length) {
-        const named = texts.length === 1 && width > 1 ? (texts[0] ?? '').split(',').map(name => name.trim()) : texts;
-        if (named.length > 0) {
-            return named.length > width ? { corner: named[0] ?? '', heads: named.slice(1) } : { corner: 'Place', heads: named };
-        }
-    }
-    const heads = Array.from({ length: width }, (_, i) => {
-        const value = written[i];
-        const column = reading.rows.map(row => row.cells[i]?.column).find(name => name !== undefined);
-        return value?.type === 'text' ? context.plain(value.prose) : column === undefined ? '' : propertyTitle(column);
-    });
-    // A column that is repeated is numbered.
-    return { corner: 'Place', heads: heads.map((head, i) => heads.filter(other => other === head).length < 2 || head === '' ? head : `${head} ${heads.slice(0, i + 1).filter(other => other === head).length}`) };
+</section>`;
 }
 
 function readingTable(context: ReportContext, reading: Reading): Html {

@@ -3,6 +3,7 @@ import { daysLeft } from '../../checks/dates.js';
 import { surveyedOn } from '../../checks/hoses/age.js';
 import { isKind, ofKind, runsThrough, siOf, type Component } from '../../record/model.js';
 import { table, type ReportContext } from '../context.js';
+import { openingsPlan } from '../drawings/openings-plan.js';
 import { html, joined, nothing, type Html } from '../html.js';
 import { counted, dateText, propertyTitle } from '../wording.js';
 
@@ -23,8 +24,11 @@ function openings(context: ReportContext): Html {
         const name = names.find(each => component?.facts.has(each));
         return component && name !== undefined ? context.values(component, name) ?? '' : '';
     };
+    // A column for the position only where one is recorded: most registers have none, and the table is wide enough.
+    const positions = all.some(opening => positionText(context, opening) !== nothing);
     return html`<section class="reading"><h3>Register of openings</h3>
-${table('Openings in the hull', [{ title: 'Opening' }, { title: 'Serves' }, { title: 'Bore or size' }, { title: 'Waterline' }, { title: 'Metal' }, { title: 'Valve' }, { title: 'Hose' }, { title: 'See' }], all.map(opening => {
+${openingsPlan(context)}
+${table('Openings in the hull', [{ title: 'Opening' }, ...positions ? [{ title: 'Position' }] : [], { title: 'Serves' }, { title: 'Bore or size' }, { title: 'Waterline' }, { title: 'Metal' }, { title: 'Valve' }, { title: 'Hose' }, { title: 'See' }], all.map(opening => {
         const run = runsThrough(record, opening).find(each => each.components[0] === opening);
         const valve = run?.components.find(part => isKind(record, part, 'valve'));
         const hose = run?.components.find(part => isKind(record, part, 'hose'));
@@ -32,7 +36,7 @@ ${table('Openings in the hull', [{ title: 'Opening' }, { title: 'Serves' }, { ti
         return {
             attributes: context.source(opening.span),
             cells: [
-                context.linkToComponent(opening), run?.facts.has('service') ? context.values(run, 'service') ?? '' : fact(opening, 'service'), fact(opening, 'bore', 'size'), height, fact(opening, 'metal', 'material'),
+                context.linkToComponent(opening), ...positions ? [positionText(context, opening)] : [], run?.facts.has('service') ? context.values(run, 'service') ?? '' : fact(opening, 'service'), fact(opening, 'bore', 'size'), height, fact(opening, 'metal', 'material'),
                 valve ? html`${valve.id}${valve.facts.has('pattern') ? html`, ${fact(valve, 'pattern')}` : nothing}${valve.facts.has('works') ? html`, ${fact(valve, 'works')}` : nothing}` : fact(opening, 'closure'),
                 hose ? html`${hose.id}${hose.facts.has('bore') ? html`, ${fact(hose, 'bore')}` : nothing}` : '',
                 joined([...new Set([opening, ...(run?.components ?? [])].flatMap(part => context.findingsOn(part)))].map(finding => context.linkTo(finding)), ', '),
@@ -40,6 +44,15 @@ ${table('Openings in the hull', [{ title: 'Opening' }, { title: 'Serves' }, { ti
         };
     }), 'register')}
 </section>`;
+}
+
+/** Where an opening lies: along the hull, on which side, how far from the centerline. */
+function positionText(context: ReportContext, opening: Component): Html {
+    const along = ['from-bow', 'from-stern'].filter(name => opening.facts.has(name)).map(name => html`${context.values(opening, name)} ${name === 'from-bow' ? 'from the bow' : 'from the stern'}`);
+    if (along.length === 0) {
+        return nothing;
+    }
+    return joined([...along, ...opening.facts.has('side') ? [html`${context.text(opening, 'side')}`] : [], ...opening.facts.has('from-centerline') ? [html`${context.values(opening, 'from-centerline')} from the centerline`] : []], ', ');
 }
 
 function datedGear(context: ReportContext): Html {

@@ -1,25 +1,43 @@
 /** One section a system: its parts with all that is recorded, its runs, and what touches what. */
-import type { Component, System } from '../../record/model.js';
+import type { Component, Finding, System } from '../../record/model.js';
 import { componentAnchor, definitions, table, type ReportContext, type Section } from '../context.js';
 import { html, idPart, joined, nothing, type Html } from '../html.js';
 import { proseHtml, proseInline } from '../prose.js';
-import { drawRun, marksOf, runInWords } from '../schematic.js';
+import { marksOf, runInWords } from '../drawings/run-marks.js';
+import { drawRun } from '../drawings/schematic.js';
 import { capital, counted, propertyTitle, wordText } from '../wording.js';
 
 export function systemSections(context: ReportContext): Section[] {
     const { record } = context;
     const known = new Set(record.systems.map(system => system.id));
     const rest = { id: '', title: 'Other parts' };
+    const homeOf = ({ system }: { readonly system?: string }) => system !== undefined && known.has(system) ? system : rest.id;
+    const grouped = <T extends { readonly system?: string }>(items: Iterable<T>) => {
+        const groups = new Map<string, T[]>();
+        for (const item of items) {
+            const home = homeOf(item);
+            groups.set(home, [...groups.get(home) ?? [], item]);
+        }
+        return groups;
+    };
+    const [componentsBy, runsBy, unseenBy] = [grouped(record.components.values()), grouped(record.runs), grouped(record.unseen.filter(entry => entry.system !== undefined))];
+    const contactsBy = grouped(record.contacts.flatMap(contact => contact.components[0] ? [{ contact, ...(contact.components[0].system === undefined ? {} : { system: contact.components[0].system }) }] : []));
+    // A finding is told where it is written and wherever it is on a part.
+    const findingsBy = new Map<string, Set<Finding>>();
+    for (const finding of context.findings) {
+        for (const home of new Set([...(finding.system === undefined ? [] : [finding.system]), ...finding.on.map(homeOf)])) {
+            findingsBy.set(home, (findingsBy.get(home) ?? new Set()).add(finding));
+        }
+    }
     return [...record.systems, rest].flatMap((system: Pick<System, 'id' | 'title'> & Partial<System>) => {
-        const isHere = ({ system: id }: { readonly system?: string }) => system.id === '' ? id === undefined || !known.has(id) : id === system.id;
-        const components = [...record.components.values()].filter(isHere);
-        const runs = record.runs.filter(isHere);
-        const unseen = record.unseen.filter(entry => isHere(entry) && entry.system !== undefined);
-        const contacts = record.contacts.filter(contact => contact.components.some(component => components.includes(component)) && components.includes(contact.components[0] ?? contact.components[1] as Component)); // The test before it holds only where there is a component.
+        const components = componentsBy.get(system.id) ?? [];
+        const runs = runsBy.get(system.id) ?? [];
+        const unseen = unseenBy.get(system.id) ?? [];
+        const contacts = (contactsBy.get(system.id) ?? []).map(({ contact }) => contact);
         if (components.length + runs.length + unseen.length === 0) {
             return [];
         }
-        const findings = context.findings.filter(finding => finding.system === system.id || finding.on.some(component => components.includes(component)));
+        const findings = [...findingsBy.get(system.id) ?? []];
         const id = `system-${idPart(system.id === '' ? 'other' : system.id)}`;
         return [{
             id, title: system.title || capital(wordText(system.id)), body: html`
@@ -29,7 +47,7 @@ ${components.length === 0 ? nothing : table(`${system.title || capital(wordText(
             cells: [partName(context, component), recorded(context, component), condition(context, component), references(context, component)],
         })), 'parts')}
 ${runs.length === 0 ? nothing : html`<h3>Runs</h3>
-${runs.some(run => marksOf(context, run).length > 0) ? html`<p class="small">Runs that a finding or problem concerns are drawn. Each part is as high as its recorded size, dashed where none is recorded. A diamond marks a joint, a flag a part; the numbers are told beneath.</p>` : nothing}
+${runs.some(run => marksOf(context, run).length > 0) ? html`<p class="small">Runs that a finding or problem concerns are drawn. Each part is as high as its recorded size, dashed where none is recorded; two sizes that do not meet stand in figures under the joint. Bands on a hose are its clamps, teeth a thread, a wave the waterline. A diamond marks a joint, a flag a part; the numbers are told beneath.</p>` : nothing}
 ${runs.map(run => marksOf(context, run).length > 0 && run.components.length > 0
         ? drawRun(context, run, `run-${idPart(run.id)}`)
         : html`<p class="run-words" id="run-${idPart(run.id)}"${context.source(run.span)}><strong>${run.title ?? run.id}</strong> (${run.id}): ${runInWords(context, run)}</p>
