@@ -1,8 +1,13 @@
 /** What every section of the report draws from, and the few pieces that several of them draw alike. */
 import type { Problem } from '../checks/contract.js';
-import { nameOf, type Component, type DateFigure, type Fact, type FactSet, type Finding, type Gap, type Photo, type Prose, type Span, type SurveyRecord, type Value } from '../record/model.js';
+import { isDoneAndSeen } from '../record/earlier-findings.js';
+import { nameOf, type Component, type DateFigure, type Fact, type FactSet, type Finding, type Gap, type Photo, type PhotoMark, type Prose, type Span, type SurveyRecord, type Value } from '../record/model.js';
+import type { FirmMark } from './firm-mark.js';
 import { html, idPart, isImageData, joined, nothing, type Html } from './html.js';
+import { defaultColor, paletteOf, parseColor, type Palette } from './palette.js';
+import { marksOverlay } from './photo-marks-svg.js';
 import { nameOfFile, type EmbeddedPhoto, type EncodedImage } from './photos.js';
+import type { RecordDocument } from './record-document.js';
 import { proseHtml, proseInline, proseText, valueInSentence, type ProseContext } from './prose.js';
 import { capital, counted, daysAfter, daysOf, figureText, isWord, labelOfWord, wordText, wordWithAmount } from './wording.js';
 
@@ -19,8 +24,10 @@ export interface ReportInput {
     readonly mode: 'file' | 'preview';
     /** Number, date and signature of the issue being made; they stand in the place of what the survey says. */
     readonly issue?: IssueStamp;
-    /** The firm's mark as data, where its house file names one and it could be read. */
-    readonly firmMark?: EncodedImage;
+    /** The record of the last issue, where there is one: the report then says what has changed since. */
+    readonly lastRecord?: RecordDocument;
+    /** The firm's mark as data, or why it cannot be shown; none where its house file names none. */
+    readonly firmMark?: FirmMark;
     /** Paper to print on; the firm's, or else whatever the reader's printer holds. */
     readonly paper?: Paper;
 }
@@ -47,6 +54,8 @@ export interface NumberedPhoto {
     readonly caption?: Prose;
     readonly image: EmbeddedPhoto;
     readonly places: readonly { readonly title: string; readonly anchor: string }[];
+    /** Marks of the first place that draws any. */
+    readonly marks: readonly PhotoMark[];
     readonly span: Span;
 }
 
@@ -67,8 +76,10 @@ export class ReportContext implements ProseContext {
     readonly openProblems: readonly Problem[];
     readonly isPreview: boolean;
     readonly lineOf: ReportInput['lineOf'];
-    readonly firmMark: EncodedImage | undefined;
+    readonly firmMark: FirmMark | undefined;
+    readonly palette: Palette;
     readonly paper: Paper | undefined;
+    readonly lastRecord: RecordDocument | undefined;
     readonly #issue: IssueStamp | undefined;
     readonly photos: ReadonlyMap<string, NumberedPhoto>;
     readonly groups: readonly UrgencyGroup[];
@@ -76,6 +87,9 @@ export class ReportContext implements ProseContext {
     readonly findings: readonly Finding[];
     readonly #anchors = new Map<Finding, string>();
     readonly #findingsOn = new Map<Component, Finding[]>();
+    readonly #problemsOn = new Map<Component, Problem[]>();
+    readonly #findingById = new Map<string, Finding>();
+    readonly #answeredBy = new Map<string, Problem[]>();
 
     constructor(input: ReportInput) {
         this.record = input.record;
@@ -86,10 +100,31 @@ export class ReportContext implements ProseContext {
         this.isPreview = input.mode === 'preview';
         this.lineOf = input.lineOf;
         this.firmMark = input.firmMark;
-        this.paper = input.paper;
+        this.palette = paletteOf(this.#textOfFirm('color'));
+        this.paper = input.paper ?? this.#paperOfFirm();
+        this.lastRecord = input.lastRecord;
         this.#issue = input.issue;
         this.groups = groupByUrgency(input.record);
         this.findings = this.groups.flatMap(group => group.findings);
+        for (const finding of this.findings) {
+            if (!this.#findingById.has(finding.id)) {
+                this.#findingById.set(finding.id, finding);
+            }
+        }
+        const put = <K>(lists: Map<K, Problem[]>, key: K, problem: Problem) => {
+            const list = lists.get(key);
+            if (list) {
+                list.push(problem);
+            } else {
+                lists.set(key, [problem]);
+            }
+        };
+        for (const problem of input.problems) {
+            new Set(problem.components).forEach(component => put(this.#problemsOn, component, problem));
+            if (problem.answeredBy !== undefined) {
+                put(this.#answeredBy, problem.answeredBy, problem);
+            }
+        }
         const taken = new Set<string>();
         for (const finding of this.findings) {
             let anchor = `finding-${idPart(finding.id)}`;
@@ -105,14 +140,52 @@ export class ReportContext implements ProseContext {
         this.photos = this.#numberPhotos(input.photos);
     }
 
+    /** The finding of a number. */
+    findingOf(id: string | undefined): Finding | undefined {
+        return id === undefined ? undefined : this.#findingById.get(id);
+    }
+
+    /** Problems that a component has part in, in order. */
+    problemsOn(component: Component): readonly Problem[] {
+        return this.#problemsOn.get(component) ?? [];
+    }
+
+    /** Problems that a finding answers, in order. */
+    answeredBy(finding: Finding): readonly Problem[] {
+        return this.#answeredBy.get(finding.id) ?? [];
+    }
+
     /** Photographs that the survey names and the report cannot show. */
     get missingPhotos(): readonly NumberedPhoto[] {
         return [...this.photos.values()].filter(photo => 'error' in photo.image);
     }
 
-    /** Problems, gaps and missing photographs that keep the report a draft. */
+    /** What is amiss with the firm's mark and color; the report comes out without them. */
+    get firmFaults(): readonly { readonly severity: 'error' | 'info'; readonly span: Span; readonly message: string }[] {
+        const { firm } = this.record.vocabulary;
+        const color = this.#textOfFirm('color');
+        const spanOf = (property: string) => firm?.facts.get(property)?.span ?? firm?.span;
+        const [markSpan, colorSpan] = [spanOf('mark'), spanOf('color')];
+        return [
+            ...markSpan && this.firmMark && 'error' in this.firmMark ? [{ severity: 'error' as const, span: markSpan, message: `The firm’s mark is not shown. ${this.firmMark.error}.` }] : [],
+            ...colorSpan && color !== undefined && parseColor(color) === undefined ? [{ severity: 'info' as const, span: colorSpan, message: `The firm’s color is not used: “${color}” is not written as # and three or six digits, such as ${defaultColor}.` }] : [],
+        ];
+    }
+
+    #textOfFirm(property: string): string | undefined {
+        const value = this.first(this.record.vocabulary.firm, property);
+        return value?.type === 'text' ? value.prose.text.trim() : undefined;
+    }
+
+    #paperOfFirm(): Paper | undefined {
+        const value = this.first(this.record.vocabulary.firm, 'paper');
+        return isWord(value) && (value.word === 'a4' || value.word === 'letter') ? value.word : undefined;
+    }
+
+    /** Problems, gaps, and pictures that cannot be shown, which keep the report a draft. */
     get openErrors(): number {
-        return this.openProblems.filter(p => p.severity === 'error').length + this.gaps.filter(g => g.severity === 'error').length + this.missingPhotos.length;
+        return this.openProblems.filter(p => p.severity === 'error').length + this.gaps.filter(g => g.severity === 'error').length + this.missingPhotos.length
+            + this.firmFaults.filter(fault => fault.severity === 'error').length;
     }
 
     /** Date of issue: of the issue being made, else as the survey says. */
@@ -125,6 +198,11 @@ export class ReportContext implements ProseContext {
     get issueNumber(): number | undefined {
         const written = this.first(this.record.survey, 'issue');
         return this.#issue?.number ?? (written?.type === 'quantity' ? written.si : undefined);
+    }
+
+    /** Stamp of the issue being made. */
+    get stamp(): IssueStamp | undefined {
+        return this.#issue;
     }
 
     /** Who signed, where the report is being issued. */
@@ -209,6 +287,9 @@ export class ReportContext implements ProseContext {
 
     /** When a finding is due, with the date where it can be told from the date of issue. */
     dueOf(finding: Finding): string {
+        if (isDoneAndSeen(finding)) {
+            return 'Done and seen';
+        }
         const urgency = this.first(finding, 'urgency');
         if (!isWord(urgency)) {
             return 'No urgency is recorded';
@@ -232,17 +313,18 @@ export class ReportContext implements ProseContext {
     }
 
     #numberPhotos(images: ReadonlyMap<string, EmbeddedPhoto>): Map<string, NumberedPhoto> {
-        const found = new Map<string, { caption?: Prose; places: { title: string; anchor: string }[]; span: Span }>();
+        const found = new Map<string, { caption?: Prose; places: { title: string; anchor: string }[]; marks: readonly PhotoMark[]; span: Span }>();
         const add = (photos: readonly Photo[], title: string, anchor: string) => {
-            for (const { file, caption, span } of photos) {
+            for (const { file, caption, marks, span } of photos) {
                 const known = found.get(file);
                 if (known) {
                     known.caption ??= caption;
+                    known.marks = known.marks.length > 0 ? known.marks : marks;
                     if (!known.places.some(place => place.anchor === anchor)) {
                         known.places.push({ title, anchor });
                     }
                 } else {
-                    found.set(file, { ...(caption ? { caption } : {}), places: [{ title, anchor }], span });
+                    found.set(file, { ...(caption ? { caption } : {}), places: [{ title, anchor }], marks, span });
                 }
             }
         };
@@ -261,12 +343,22 @@ export class ReportContext implements ProseContext {
 
 export const componentAnchor = (component: Component): string => `part-${idPart(component.id)}`;
 
-/** The picture itself, or in its place the reason why there is none. */
-export function picture(photo: NumberedPhoto, image: EncodedImage | undefined, alt: string, isLazy = false): Html {
+export interface PictureOptions {
+    /** Left to be decoded until it is scrolled to. */
+    readonly isLazy?: boolean;
+    /** Drawn over the picture. */
+    readonly marks?: readonly PhotoMark[];
+    /** Begins the ids within the picture; unique in the document. */
+    readonly id?: string;
+}
+
+/** The picture itself with its marks, or in its place the reason why there is none. */
+export function picture(photo: NumberedPhoto, image: EncodedImage | undefined, alt: string, { isLazy = false, marks = [], id = `picture-${photo.number}` }: PictureOptions = {}): Html {
     if ('error' in photo.image || !image || !isImageData(image.dataUri)) {
         return html`<div class="no-photo"><p><strong>Photo not shown.</strong> ${'error' in photo.image ? photo.image.error : `${photo.file}: not a picture`}</p></div>`;
     }
-    return html`<img src="${image.dataUri}" width="${image.width}" height="${image.height}" alt="${alt}"${isLazy ? html` loading="lazy"` : nothing}>`;
+    const img = html`<img src="${image.dataUri}" width="${image.width}" height="${image.height}" alt="${alt}"${isLazy ? html` loading="lazy"` : nothing}>`;
+    return marks.length === 0 ? img : html`<span class="marked">${img}${marksOverlay(marks, image.width, image.height, id)}</span>`;
 }
 
 export function altOf(context: ReportContext, photo: NumberedPhoto): string {
@@ -276,16 +368,17 @@ export function altOf(context: ReportContext, photo: NumberedPhoto): string {
 
 function groupByUrgency(record: SurveyRecord): UrgencyGroup[] {
     const words = record.vocabulary.wordLists.get('urgency')?.words ?? new Map<string, string>();
-    const order = [...words.keys()];
+    // What is done and seen is due no more, whatever it was.
+    const order = [...words.keys(), 'done-and-seen'];
     const byWord = new Map<string | undefined, Finding[]>();
     for (const finding of record.findings) {
         const value = finding.facts.get('urgency')?.values[0];
-        const word = isWord(value) ? value.word : undefined;
+        const word = isDoneAndSeen(finding) ? 'done-and-seen' : isWord(value) ? value.word : undefined;
         byWord.set(word, [...byWord.get(word) ?? [], finding]);
     }
     // A finding without an urgency stands first, where it cannot be overlooked; unknown words after it.
     const rankOf = (word: string | undefined) => word === undefined ? -2 : order.includes(word) ? order.indexOf(word) : -1;
-    return [...byWord].map(([word, findings]) => ({ word, rank: Math.max(0, rankOf(word)), ranks: Math.max(1, order.length), meaning: word === undefined ? undefined : words.get(word), findings }))
+    return [...byWord].map(([word, findings]) => ({ word, rank: Math.max(0, rankOf(word)), ranks: Math.max(1, words.size), meaning: word === undefined ? undefined : words.get(word) ?? record.vocabulary.wordLists.get('outcome')?.words.get(word), findings }))
         .sort((a, b) => rankOf(a.word) - rankOf(b.word));
 }
 

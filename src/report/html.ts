@@ -89,3 +89,8 @@ export function cssString(text: string): string {
 export function isImageData(uri: string): boolean {
     return /^data:image\/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+=*$/.test(uri);
 }
+
+/** A firm's mark held in the document: as a picture, or an SVG drawing, which may stand in an `img` alone, where it can neither run nor fetch anything. */
+export function isMarkData(uri: string): boolean {
+    return isImageData(uri) || /^data:image\/svg\+xml;base64,[A-Za-z0-9+/]+=*$/.test(uri);
+}

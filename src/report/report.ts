@@ -4,12 +4,19 @@
  * same page.
  */
 import { ReportContext, type ReportInput, type Section } from './context.js';
-import { sectionsOf } from './outline.js';
-import { cssString, html, nothing, trusted } from './html.js';
+import { mayMissTargets, sectionsOf, withoutDeadLinks } from './outline.js';
+import { html } from './html.js';
+import { page, type Running } from './page.js';
 import { contents, cover, reportNumber, surveyKind, vesselName } from './sections/opening.js';
-import { styleSheet } from './style.js';
 
 export type { ReportInput } from './context.js';
+export { page, type PageParts, type Running } from './page.js';
+
+/** What every printed page of the report says of itself: vessel, report and issue, and whose it is. */
+export function runningHeads(context: ReportContext): Running {
+    const issue = context.issueNumber === undefined ? '' : `, issue ${context.issueNumber}`;
+    return { left: vesselName(context), right: `Report ${reportNumber(context)}${issue}`, foot: context.record.vocabulary.firm?.name ?? surveyKind(context) };
+}
 
 export function renderReport(input: ReportInput): string {
     const context = new ReportContext(input);
@@ -22,34 +29,17 @@ export function renderReport(input: ReportInput): string {
 ${section.body}
 </section>
 `;
-    const name = vesselName(context);
-    const number = reportNumber(context);
-    const css = styleSheet({
-        head: cssString(name), number: cssString(`Report ${number}`), foot: cssString(context.record.vocabulary.firm?.name ?? surveyKind(context)),
-        draft: context.isDraft ? cssString('DRAFT, not issued') : undefined,
-    });
-    return html`<!DOCTYPE html>
-<html lang="en"${context.isPreview ? html` class="preview"` : nothing}>
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="referrer" content="no-referrer">
-<title>${context.isDraft ? 'DRAFT. ' : ''}${name}, ${surveyKind(context).toLowerCase()}, report ${number}</title>
-<style>${trusted(css)}</style>
-</head>
-<body class="${context.isDraft ? 'draft' : 'final'}">
-<a class="skip" href="#summary">Skip to the summary</a>
-${context.isDraft ? html`<div class="draft-band" role="note" aria-label="State of this report">DRAFT</div>
-<svg class="draft-mark" viewBox="0 0 180 260" preserveAspectRatio="xMidYMid meet" aria-hidden="true" focusable="false"><text x="90" y="140">DRAFT</text></svg>` : nothing}
+    const running = runningHeads(context);
+    const whole = page(context, {
+        title: `${running.left}, ${surveyKind(context).toLowerCase()}, report ${reportNumber(context)}`, running,
+        body: html`<a class="skip" href="#summary">Skip to the summary</a>
 ${cover(context)}
 <main id="report">
 ${sections.slice(0, before).map(draw)}
 ${contents(sections)}
 ${sections.slice(before).map((section, index) => draw(section, index + before))}
 </main>
-<footer class="end"><p>${name}, report ${number}. End of the report.</p></footer>
-</body>
-</html>
-`.toString();
+<footer class="end"><p>${running.left}, report ${reportNumber(context)}. End of the report.</p></footer>`,
+    });
+    return mayMissTargets(context.record) ? withoutDeadLinks(whole) : whole;
 }

@@ -4,8 +4,8 @@ declare module 'piexifjs' {
     }
     const piexif: {
         readonly ImageIFD: Tags & { readonly Orientation: number };
-        readonly ExifIFD: Tags & { readonly DateTimeOriginal: number };
-        readonly GPSIFD: Tags & { readonly GPSLatitudeRef: number };
+        readonly ExifIFD: Tags & { readonly DateTimeOriginal: number; readonly OffsetTimeOriginal: number };
+        readonly GPSIFD: Tags & { readonly GPSLatitudeRef: number; readonly GPSLatitude: number; readonly GPSLongitudeRef: number; readonly GPSLongitude: number };
         dump(exif: Readonly<Record<string, Readonly<Record<number, unknown>>>>): string;
         insert(exif: string, jpeg: string): string;
     };
@@ -17,4 +17,13 @@ declare module 'pngjs' {
         readonly data: Buffer;
         static readonly sync: { write(png: PNG): Buffer };
     }
+}
+declare module 'sax' {
+    interface Parser {
+        onerror: (error: Error) => void;
+        write(text: string): Parser;
+        close(): Parser;
+    }
+    const sax: { parser(isStrict: boolean): Parser };
+    export default sax;
 }

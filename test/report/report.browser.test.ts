@@ -95,6 +95,34 @@ test.each([320, 375, 640, 1000])('nothing is wider than a window of %i px', asyn
     expect(overflow).toBe(0);
 });
 
+test('the typefaces come from the page itself, and a pair of photographs has one height', async () => {
+    const page = await open(final());
+    const { loaded, heights } = await page.evaluate(async () => {
+        await document.fonts.ready;
+        const families: string[] = [];
+        document.fonts.forEach(face => families.push(...face.status === 'loaded' ? [face.family.replace(/"/g, '')] : []));
+        return {
+            loaded: families,
+            heights: Array.from(document.querySelectorAll('.pair img')).map(img => img.getBoundingClientRect().height),
+        };
+    });
+    await page.close();
+    expect(new Set(loaded)).toEqual(new Set(['Source Serif 4', 'Source Sans 3']));
+    expect(heights.length).toBeGreaterThanOrEqual(2);
+    expect(Math.max(...heights) - Math.min(...heights)).toBeLessThan(2);
+});
+
+test.each([['A4', 174], ['Letter', 180]])('a table of twelve columns stands within the margins of %s', async (_, millimeters) => {
+    const head = Array.from({ length: 12 }, (_unused, i) => `<th scope="col" class="number">${i === 0 ? 'Place' : `Reading ${i}`}</th>`).join('');
+    const row = `<tr><th scope="row">Frame 12, strake C, starboard</th>${'<td class="number">5.123 mm<span class="other">0.202 in</span></td>'.repeat(11)}</tr>`;
+    const page = await open(final().replace('<main id="report">', `<main id="report"><div class="table"><table class="readings wide-one"><thead><tr>${head}</tr></thead><tbody>${row}</tbody></table></div>`), Math.floor(millimeters / 25.4 * 96));
+    await page.emulateMedia({ media: 'print' });
+    const [table, room] = await page.evaluate(() => [document.querySelector('.wide-one')?.getBoundingClientRect().width ?? 0, document.querySelector('main')?.clientWidth ?? 0]);
+    await page.close();
+    expect(table).toBeGreaterThan(0);
+    expect(table).toBeLessThanOrEqual(room + 1);
+});
+
 describe.each(['A4', 'Letter'])('printed on %s', format => {
     async function pages(html: string): Promise<string[]> {
         const page = await open(html);

@@ -105,11 +105,12 @@ export const sampleInput = (changes: Partial<ReportInput> = {}, text = sampleTex
 export const sampleReport = (changes: Partial<ReportInput> = {}, text = sampleText): string => renderReport(sampleInput(changes, text));
 
 /** The report's text as a reader sees it, blanks as one. */
-export const textOf = (html: string): string => html.replace(/<style>[\s\S]*?<\/style>/, '').replace(/<[^>]*>/g, ' ')
+export const textOf = (html: string): string => html.replace(/<style>[\s\S]*?<\/style>/g, '').replace(/<[^>]*>/g, ' ')
     .replaceAll('&#39;', '\'').replaceAll('&quot;', '"').replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&').replace(/\s+/g, ' ');
 
 const require = createRequire(import.meta.url);
 const wasmFiles: Readonly<Record<WasmName, string>> = {
     'jpeg-decoder': '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm', 'jpeg-encoder': '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm', 'png-decoder': '@jsquash/png/codec/pkg/squoosh_png_bg.wasm',
+    'webp-decoder': '@jsquash/webp/codec/dec/webp_dec.wasm',
 };
 export const codec = createWasmCodec(name => readFile(require.resolve(wasmFiles[name])));

@@ -4,8 +4,9 @@ import { allComputed, computedProperties } from '../../record/computed.js';
 import { nameOf, type Person, type Standard } from '../../record/model.js';
 import { altOf, definitions, picture, table, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
-import { paragraphs } from '../html.js';
+import { positionText } from '../photo-exif.js';
 import { proseInline } from '../prose.js';
+import { standing } from '../standing-words.js';
 import { capital, dateText, figureText, inSentence, isWord, wordText } from '../wording.js';
 import { isRecalled, standingOf } from './findings.js';
 import { reportNumber, vesselName } from './opening.js';
@@ -18,7 +19,7 @@ export function standards(context: ReportContext): Section | undefined {
     ]);
     return names.size === 0 ? undefined : {
         id: 'standards', title: 'Standards and rules cited', body: html`
-<p>Cited as consulted today; the vessel may be older than they are, and most bind nobody who has not agreed to them. What is law depends on the place.</p>
+${standing(context, 'standards-lead')}
 ${table('Standards and rules cited', [{ title: 'Name' }, { title: 'Title' }, { title: 'Edition' }, { title: 'Standing' }, { title: 'Wording known' }], [...names].sort((a, b) => a.localeCompare(b, 'en')).map(name => {
         const standard = record.vocabulary.standards.get(name);
         const text = (property: string) => {
@@ -26,7 +27,7 @@ ${table('Standards and rules cited', [{ title: 'Name' }, { title: 'Title' }, { t
             return value?.type === 'text' ? context.plain(value.prose) : value?.type === 'quantity' || value?.type === 'date' ? value.figure.written : undefined;
         };
         const scope = text('scope');
-        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html` <span class="muted">${scope}</span>`}`, text('edition') ?? 'not stated', capital(standingOf(standard) ?? 'not recorded'), provenanceText(standard)] };
+        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html` <span class="muted">${scope}</span>`}`, text('edition') ?? 'not stated', capital(standingOf(standard) ?? 'not recorded'), html`${provenanceText(standard)}${text('source') === undefined ? nothing : html` <span class="muted">${text('source')}</span>`}`] };
     }), 'cited')}`,
     };
 }
@@ -57,7 +58,7 @@ export function assumptions(context: ReportContext): Section | undefined {
     }
     return {
         id: 'assumptions', title: 'How figures were computed', body: html`
-<p>Figures that were not measured but computed from what was measured, what they take for granted, and what they cannot know.</p>
+${standing(context, 'assumptions-lead')}
 ${facts.map(computed => html`<h3>${capital(wordText(computed.name))}</h3>
 <p>${computed.about}. Taken for granted: ${computed.assumption}.</p>
 ${definitions([...context.record.components.values()].flatMap(component => {
@@ -86,11 +87,19 @@ ${table('Limits where practice differs', [{ title: 'What' }, { title: 'Limit use
     }))}`;
 }
 
-const ownStatement = `To the best of my knowledge and belief the facts in this report are true, and the opinions in it are my own.
-
-I have no interest in the vessel and none in the parties, past or intended, beyond this engagement. My fee depends neither on what is found nor on any value stated.
-
-The limits set out in this report are part of it.`;
+/**
+ * The statement: the survey's own, else the firm's, else the catalogue's; then what follows it for this kind of survey
+ * and this record. A surveyor who writes a statement for one survey says in it what he has to say.
+ */
+function statementWords(context: ReportContext): Html {
+    const { survey, valuations, vocabulary } = context.record;
+    const own = context.body(survey, 'statement');
+    return html`${own ?? context.body(vocabulary.firm, 'statement') ?? standing(context, 'statement')}
+${own === undefined ? standing(context, (survey?.attendances.length ?? 0) > 0 ? 'statement-attended' : 'statement-not-attended') : nothing}
+${valuations.length > 0 ? standing(context, 'statement-value') : nothing}
+${own === undefined && survey?.surveyKind === 'damage' ? standing(context, 'statement-damage') : nothing}
+${survey?.surveyKind === 'part-survey' ? html`${standing(context, 'part-only')}${context.body(survey, 'scope') ?? context.body(vocabulary.firm, 'scope') ?? nothing}` : nothing}`;
+}
 
 export function statement(context: ReportContext): Section {
     const { survey, vocabulary } = context.record;
@@ -102,7 +111,7 @@ export function statement(context: ReportContext): Section {
     const { firm } = vocabulary;
     return {
         id: 'statement', title: 'Statement and signature', body: html`
-${context.body(survey, 'statement') ?? context.body(firm, 'statement') ?? paragraphs([ownStatement])}
+${statementWords(context)}
 ${context.isDraft ? html`<p><strong>This is a draft and is not to be signed.</strong></p>` : nothing}
 <div class="signatures">
 ${signature(context, surveyor, 'Surveyor', surveyor ? undefined : context.text(survey, 'surveyor'))}
@@ -122,14 +131,17 @@ function signature(context: ReportContext, person: Person | undefined, role: str
 </div>`;
 }
 
+/** Above this number, photographs are printed two beside each other. */
+const manyPhotos = 24;
+
 /** Every photograph once at full size, with the places that refer to it. */
 export function photographs(context: ReportContext): Section | undefined {
     const photos = [...context.photos.values()];
     return photos.length === 0 ? undefined : {
         id: 'photographs', title: 'Photographs', body: html`
-<p>Numbered as they are referred to. Where the camera recorded a time, it is given by the camera's clock.</p>
-<div class="annex">${photos.map(photo => html`<figure id="photo-${photo.number}"${context.source(photo.span)}>${picture(photo, 'error' in photo.image ? undefined : photo.image, altOf(context, photo), true)}
-<figcaption><strong>Photo ${photo.number}.</strong> ${photo.caption ? html`${proseInline(context, photo.caption)}. ` : nothing}<span class="muted">${photo.file}${'error' in photo.image || photo.image.taken === undefined ? nothing : `, taken ${photo.image.taken}`}.</span> Shown for ${joined(photo.places.map(place => html`<a href="#${place.anchor}">${inSentence(place.title)}</a>`), ', ')}.</figcaption></figure>
+${standing(context, 'photos-lead')}
+<div class="annex${photos.length > manyPhotos ? ' many' : ''}">${photos.map(photo => html`<figure id="photo-${photo.number}"${context.source(photo.span)}>${picture(photo, 'error' in photo.image ? undefined : photo.image, altOf(context, photo), { isLazy: true, marks: photo.marks })}
+<figcaption><strong>Photo ${photo.number}.</strong> ${photo.caption ? html`${proseInline(context, photo.caption)}. ` : nothing}<span class="muted">${photo.file}${'error' in photo.image || photo.image.taken === undefined ? nothing : `, taken ${photo.image.taken}`}${'error' in photo.image || !photo.image.position ? nothing : `, ${positionText(photo.image.position)} by the camera`}.</span> Shown for ${joined(photo.places.map(place => html`<a href="#${place.anchor}">${inSentence(place.title)}</a>`), ', ')}.</figcaption></figure>
 `)}</div>`,
     };
 }

@@ -1,9 +1,14 @@
 /** Cover, open problems, summary and contents. */
-import { nameOf, type Component } from '../../record/model.js';
+import { nameOf, type Component, type DateFigure } from '../../record/model.js';
 import { gauge, definitions, picture, altOf, table, urgencyTitle, type ReportContext, type Section } from '../context.js';
-import { html, joined, nothing, type Html } from '../html.js';
+import { html, isMarkData, joined, nothing, type Html } from '../html.js';
 import { proseInline } from '../prose.js';
-import { capital, computedText, counted, dateText, inSentence, isWord, moneyText, wordText } from '../wording.js';
+import { noticeOf } from '../standing-words.js';
+import { toldLine } from '../told.js';
+import { undoneOf } from '../undone.js';
+import { occurrenceCost } from './damage.js';
+import { followedUp } from './earlier.js';
+import { capital, computedText, counted, dateText, figureText, inSentence, isWord, moneyText, wordText } from '../wording.js';
 
 export const vesselName = (context: ReportContext): string => context.record.vessel?.name || 'Vessel without a name';
 export const reportNumber = (context: ReportContext): string => context.record.survey?.number || 'without number';
@@ -16,36 +21,69 @@ export function surveyKind(context: ReportContext): string {
 export function cover(context: ReportContext): Html {
     const { record } = context;
     const { survey, vessel } = record;
-    const days = (survey?.attendances ?? []).flatMap(({ date }) => date ? dateText(date) : []);
-    const photo = vessel?.photos[0] ? context.photo(vessel.photos[0]) : undefined;
+    const days = daysText((survey?.attendances ?? []).flatMap(({ date }) => date ?? []));
     const maker = [context.text(vessel, 'built'), context.text(vessel, 'model') ?? context.text(vessel, 'builder')].filter(Boolean).join(', ');
-    return html`<header class="cover"${survey ? context.source(survey.span) : nothing}>
+    const photo = coverPhoto(context);
+    return html`<header class="cover${String(photo) === '' ? ' bare' : ''}"${survey ? context.source(survey.span) : nothing}>
+${firmHead(context)}
+<div class="title-block">
 <p class="kind">${surveyKind(context)}</p>
 <h1${vessel ? context.source(vessel.span) : nothing}>${vesselName(context)}</h1>
 ${maker === '' ? nothing : html`<p class="lead">${maker}</p>`}
-${photo && !('error' in photo.image) ? html`<figure class="cover-photo">${picture(photo, context.isPreview ? photo.image : photo.image, altOf(context, photo))}</figure>` : nothing}
+</div>
+${photo}
 ${definitions([
         ['Report', html`${reportNumber(context)}${context.issueNumber === undefined ? nothing : `, issue ${context.issueNumber}`}`],
         ['Issued', context.issued ? dateText(context.issued) : 'Not issued'],
-        ['Surveyed', days.length === 0 ? undefined : days.join(', ')],
+        ['Surveyed', days],
         ['Client', context.text(survey, 'client')],
         ['Surveyor', context.text(survey, 'surveyor')],
         ['Firm', record.vocabulary.firm?.name],
-    ], 'facts cover-facts')}
+    ], 'cover-facts')}
 ${context.isDraft ? html`<p class="draft-note"><strong>DRAFT.</strong> ${counted(context.openErrors, 'problem is', 'problems are')} open. Not to be relied on until each is answered. <a href="#open">See the list</a>.</p>` : nothing}
 </header>`;
 }
 
+/** Days in one line, month and year once where several share them: "5, 6 and 8 October 2026". */
+function daysText(dates: readonly DateFigure[]): string | undefined {
+    const texts = dates.map((date, index) => {
+        const next = dates[index + 1];
+        const isShared = date.day !== undefined && next?.day !== undefined && next.year === date.year && next.month === date.month;
+        return isShared ? String(date.day) : dateText(date);
+    });
+    return texts.length === 0 ? undefined : listed(texts);
+}
+
+/** The firm's mark and name, at the head of its papers; nothing where no firm is named. */
+export function firmHead(context: ReportContext): Html {
+    const { firm } = context.record.vocabulary;
+    const mark = context.firmMark;
+    return firm === undefined ? nothing : html`<div class="firm-head">${mark && !('error' in mark) && isMarkData(mark.dataUri) ? html`<img src="${mark.dataUri}" width="${mark.width}" height="${mark.height}" alt="">` : nothing}
+<p>${firm.name}${firm.facts.has('motto') ? html` <span class="motto">${context.values(firm, 'motto')}</span>` : nothing}</p></div>`;
+}
+
+function coverPhoto(context: ReportContext): Html {
+    const named = context.record.vessel?.photos[0];
+    const photo = named ? context.photo(named) : undefined;
+    if (!photo || 'error' in photo.image) {
+        return nothing;
+    }
+    // A tall picture is shown whole; a wide one fills the width.
+    const isTall = photo.image.width < photo.image.height * 1.15;
+    return html`<figure class="cover-photo${isTall ? ' tall' : ''}">${picture(photo, photo.image, altOf(context, photo))}</figure>`;
+}
+
 /** Every problem without an answer, and what the text does not say properly: none is left out. */
 export function openProblems(context: ReportContext): Section | undefined {
-    const { openProblems: problems, gaps, missingPhotos } = context;
-    if (problems.length === 0 && gaps.length === 0 && missingPhotos.length === 0) {
+    const { openProblems: problems, gaps, missingPhotos, firmFaults } = context;
+    if (problems.length + gaps.length + missingPhotos.length + firmFaults.length === 0) {
         return undefined;
     }
     const all = [
         ...problems.map(p => ({ severity: p.severity, span: p.at, message: p.message, on: p.components, code: p.check.title })),
         ...gaps.map(g => ({ severity: g.severity, span: g.span, message: g.message, on: [] as readonly Component[], code: 'The text' })),
         ...missingPhotos.map(photo => ({ severity: 'error' as const, span: photo.span, message: 'error' in photo.image ? `Photo ${photo.number} is not shown. ${photo.image.error}.` : '', on: [] as readonly Component[], code: 'The photographs' })),
+        ...firmFaults.map(fault => ({ ...fault, on: [] as readonly Component[], code: 'The house file' })),
     ];
     const list = (title: string, lead: string, entries: typeof all) => entries.length === 0 ? nothing : html`
 <h3>${title}</h3>
@@ -89,14 +127,16 @@ export function unproved(context: ReportContext): Component[] {
 
 export function summary(context: ReportContext): Section {
     const { record, groups, findings } = context;
-    const cost = costTotal(context);
     const notSeen = record.unseen.filter(unseen => !unseen.absent);
     const doubtful = unproved(context);
+    const undone = undoneOf(context).map(({ short }) => short);
     const attended = (record.survey?.attendances ?? []).map(({ state, date }) => `${state ?? 'attended'}${date ? ` on ${dateText(date)}` : ''}`);
     const biggest = findings.slice(0, 5);
     return {
         id: 'summary', title: 'Summary', body: html`
 <p class="lead">${findings.length === 0 ? 'No finding is made.' : `${capital(counted(findings.length, 'finding is', 'findings are'))} made, each with what was seen, why it matters, what to do and by when.`}${attended.length > 0 ? ` She was surveyed ${listed(attended)}.` : ''}${context.isDraft ? html` <strong>${capital(counted(context.openErrors, 'problem is', 'problems are'))} open</strong> and <a href="#open">listed first</a>; the count of findings is not final.` : nothing}</p>
+${noticeOf(context)}
+${keyFigures(context)}
 <div class="summary-grid">
 ${groups.length === 0 ? nothing : table('Findings by due event', [{ title: 'Due' }, { title: 'Findings', isNumber: true }, { title: 'Which' }], groups.map(group => ({
         cells: [html`<span class="due">${gauge(group)} ${urgencyTitle(group)}</span>`, String(group.findings.length), joined(group.findings.map(f => context.linkTo(f)), ', ')],
@@ -106,19 +146,34 @@ ${biggest.length === 0 ? nothing : html`<div><h3>First to be dealt with</h3>
 `)}</ol></div>`}
 </div>
 ${definitions([
-        ...record.valuations.flatMap(valuation => {
-            const opinion = context.first(valuation, 'opinion');
-            const effective = context.first(valuation, 'effective');
-            return opinion?.type === 'quantity' ? [[valuation.title ?? 'Value', html`<strong>${moneyText(opinion.si, opinion.figure.currency)}</strong>${effective?.type === 'date' ? `, on ${dateText(effective.figure)}` : ''} (<a href="#valuation">how it was reached</a>)`] as const] : [];
-        }),
-        ['Costs allowed', cost ? html`${costText(cost)} in total for ${counted(cost.count, 'finding')} that state${cost.count === 1 ? 's' : ''} a cost; the others state none` : undefined],
+        ['Followed up', followedUp(context)],
         ['Not inspected', notSeen.length === 0 && doubtful.length === 0 ? undefined : html`${joined([
             ...notSeen.map(unseen => html`${inSentence(unseen.what)}`), ...doubtful.map(component => html`${inSentence(nameOf(component))} (${wordText(context.conditionOf(component) ?? '')})`),
         ], '; ')}. <a href="#limits">Reasons and limits</a>`],
+        ['Not done', undone.length === 0 ? undefined : html`${undone.join(', ')}. <a href="#limits">What follows from it</a>`],
+        ...record.valuations.map(valuation => ['Of the value', context.body(valuation, 'summary')] as const),
         ['Accepted', record.acceptances.length === 0 ? undefined : html`${counted(record.acceptances.length, 'matter')} that the surveyor lets stand, <a href="#accepted">each with the reason</a>`],
     ])}
 <p class="small">The limits of this report are part of it and are set out in <a href="#limits">Limits</a>. Follow the rules that hold where she is kept, and have work done by people qualified for it.</p>`,
     };
+}
+
+/** What a reader asks first, large: how much is wrong, how soon, at what cost, and what she is worth. */
+function keyFigures(context: ReportContext): Html {
+    const { groups, findings, record } = context;
+    const [first] = groups;
+    const cost = costTotal(context);
+    const occurrence = occurrenceCost(context);
+    const figure = (label: Html | string, value: Html | string, note: Html | string) => html`<div><dt>${label}</dt><dd class="figure">${value}</dd><dd class="note">${note}</dd></div>
+`;
+    return findings.length + record.valuations.length === 0 ? nothing : html`<dl class="key">
+${first === undefined ? nothing : figure('Findings', String(findings.length), `${first.findings.length} of them: ${inSentence(urgencyTitle(first))}`)}
+${occurrence ? figure('Costs of the occurrence', occurrence.text, occurrence.note) : cost ? figure('Costs allowed', costText(cost), `for ${counted(cost.count, 'finding')} that state${cost.count === 1 ? 's' : ''} a cost${cost.count === findings.length ? '' : '; the others state none'}`) : nothing}
+${record.valuations.map(valuation => {
+        const opinion = context.first(valuation, 'opinion');
+        const effective = context.first(valuation, 'effective');
+        return opinion?.type === 'quantity' ? figure(valuation.title ?? 'Value', figureText(opinion.figure), html`${effective?.type === 'date' ? `on ${dateText(effective.figure)}, ` : ''}<a href="#valuation">how it was reached</a>`) : nothing;
+    })}</dl>`;
 }
 
 function listed(texts: readonly string[]): string {
@@ -128,7 +183,7 @@ function listed(texts: readonly string[]): string {
 export function contents(sections: readonly Section[]): Html {
     return html`<nav class="contents" aria-labelledby="contents-title">
 <h2 id="contents-title">Contents</h2>
-<ol>${sections.map((section, index) => html`<li><a href="#${section.id}"><span class="n">${index + 1}</span> ${section.title}</a></li>
+<ol>${sections.map((section, index) => html`<li><a href="#${section.id}"><span class="n">${index + 1}</span> ${section.title} <span class="page" data-for="${section.id}"></span></a></li>
 `)}</ol>
 </nav>`;
 }
@@ -158,6 +213,8 @@ ${definitions([
         ['For the use of', context.text(survey, 'requested-for')],
         ['Engaged', date('engaged')],
         ['Follows', context.body(survey, 'follows')],
+        ['Underwriter', [context.text(survey, 'underwriter'), context.text(survey, 'policy')].filter(part => part !== undefined).join(', ')],
+        ['Urgent matters told', toldLine(context)],
         ['Covers', context.body(survey, 'scope') ?? context.body(vocabulary.firm, 'scope')],
         ['Intended use', context.body(survey, 'intended-use')],
         ['Present', context.body(survey, 'present')],
