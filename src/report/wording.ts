@@ -80,7 +80,7 @@ export function machineFigure({ value, unit }: { readonly value: number; readonl
 }
 
 const spoken: Readonly<Record<string, string>> = {
-    'vhf': 'VHF', 'dc': 'DC', 'ac': 'AC', 'npt': 'NPT', 'nps': 'NPS', 'bspp': 'BSPP', 'bspt': 'BSPT', 'agm': 'AGM', 'b-i': 'B-I', 'b-ii': 'B-II', 'co2': 'CO2',
+    'vhf': 'VHF', 'dc': 'DC', 'ac': 'AC', 'npt': 'NPT', 'nps': 'NPS', 'bspp': 'BSPP', 'bspt': 'BSPT', 'agm': 'AGM', 'b-i': 'B-I', 'b-ii': 'B-II', 'co2': 'CO2', 're-inspection': 're-inspection',
 };
 
 /** `not-proved` → "not proved". */

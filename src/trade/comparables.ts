@@ -3,13 +3,14 @@
  * mean, rounding and spread. Amounts are in one currency throughout. The arithmetic is computed; the habit of weighing
  * adjustments by their gross and net share, of rounding to 500 or 1000 and of reconciling by weight is practice.
  */
+import { shareOf, sumOf } from './money-sums.js';
 
 /** A comparable better than the vessel surveyed is adjusted down, a worse one up (practice). */
 export type Standing = 'better' | 'worse';
 
-/** Adjusted price: price + sum of adjustments, each with its sign. */
+/** Adjusted price: price + sum of adjustments, each with its sign, to the cent. */
 export function adjustedPrice(price: number, adjustments: readonly number[]): number {
-    return adjustments.reduce((sum, adjustment) => sum + adjustment, price);
+    return sumOf([price, ...adjustments]);
 }
 
 /** Gross share: sum of the adjustments without their signs over the price, 0 upwards. Undefined for a price of zero or less. */
@@ -35,6 +36,11 @@ export interface Weighed {
 /** Sum of the weights, which make up 1. */
 export function weightSum(weights: readonly number[]): number {
     return weights.reduce((sum, weight) => sum + weight, 0);
+}
+
+/** What each price adds to the weighted figure, to the cent, so that the column as printed adds up. */
+export function weightedParts(rows: readonly Weighed[]): number[] {
+    return rows.map(({ adjusted, weight }) => shareOf(adjusted, weight));
 }
 
 /** How far the weights may be from making up 1, for weights of thirds written with two decimals (chosen). */
@@ -73,4 +79,13 @@ export function roundingStep(amount: number): number {
 export function spreadShare(adjusted: readonly number[]): number | undefined {
     const mean = plainMean(adjusted);
     return adjusted.length < 2 || mean === undefined || mean <= 0 ? undefined : (Math.max(...adjusted) - Math.min(...adjusted)) / mean;
+}
+
+/** Steps that figures are rounded to, and how large a step may be beside the figure to pass for rounding (chosen). */
+const steps = [100, 500, 1000, 5000, 10_000, 50_000, 100_000];
+const mostOfFigure = 0.02;
+
+/** The least step by which an opinion is the figure rounded; undefined where it differs by more than rounding. */
+export function roundingBetween(figure: number, opinion: number): number | undefined {
+    return steps.find(step => step <= Math.abs(figure) * mostOfFigure && roundedTo(figure, step) === opinion);
 }

@@ -1,30 +1,53 @@
 /**
  * Whole numbers in English words, both ways, and amounts of money in a sentence, in figures or in words. Words follow
- * the usage of checks and contracts, American scale: a thousand million is a billion, which is as far as they go.
+ * the usage of checks and contracts, American scale: a thousand million is a billion.
  */
+import { ToWords } from 'to-words/en-US';
 
 const small = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'];
 const tens = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-const scales: readonly (readonly [word: string, size: number])[] = [['million', 1e6], ['thousand', 1000]];
+const scales: readonly (readonly [word: string, size: number])[] = [['billion', 1e9], ['million', 1e6], ['thousand', 1000]];
+
+/** Tens and units, which English joins by a hyphen. */
+const hyphenated = new RegExp(`\\b(${tens.slice(2).join('|')}) (${small.slice(1, 10).join('|')})\\b`, 'g');
 
 const smallValues = new Map(small.map((word, value) => [word, value]));
 const tensValues = new Map(tens.flatMap((word, ten) => word === '' ? [] : [[word, ten * 10] as const]));
 
-/** A whole number in words, as an opinion of value is written beside its figures; undefined past a thousand million. */
+const english = new ToWords();
+/** How far words go, both ways: under a million million. */
+const most = 1e12;
+
+/**
+ * A whole number in words, as an opinion of value is written beside its figures: "two hundred six thousand ten". The
+ * library gives the words, here set with hyphens and in small letters; "and" is kept for the hundredths, as on checks.
+ * Undefined for a number below zero, with decimals, or of a million million and more.
+ */
 export function numberInWords(value: number): string | undefined {
-    if (!Number.isInteger(value) || value < 0 || value >= 1e9) {
+    if (!Number.isInteger(value) || value < 0 || value >= most) {
         return undefined;
     }
-    if (value < 20) {
-        return small[value];
+    return english.convert(value).toLowerCase().replace(hyphenated, '$1-$2');
+}
+
+/** Currencies whose name in words the reader below knows; any other stands by its code. */
+const currencyNames: ReadonlyMap<string, readonly [one: string, many: string]> = new Map([
+    ['USD', ['US dollar', 'US dollars']], ['EUR', ['euro', 'euros']], ['GBP', ['pound sterling', 'pounds sterling']],
+]);
+
+/**
+ * An amount of money in words with its currency, hundredths as on checks: "seventy-six thousand and 50/100 US dollars".
+ * Undefined as for `numberInWords`, save that hundredths may be.
+ */
+export function amountInWords(amount: number, currency = ''): string | undefined {
+    const cents = Math.round(amount * 100);
+    const words = numberInWords(Math.floor(cents / 100));
+    if (words === undefined) {
+        return undefined;
     }
-    if (value < 100) {
-        const rest = value % 10;
-        return `${tens[Math.floor(value / 10)] ?? ''}${rest === 0 ? '' : `-${small[rest] ?? ''}`}`;
-    }
-    const [size, name] = value < 1000 ? [100, 'hundred'] as const : value < 1e6 ? [1000, 'thousand'] as const : [1e6, 'million'] as const;
-    const rest = value % size;
-    return `${numberInWords(Math.floor(value / size)) ?? ''} ${name}${rest === 0 ? '' : ` ${rest < 100 && size >= 100 ? 'and ' : ''}${numberInWords(rest) ?? ''}`}`;
+    const rest = cents % 100;
+    const [one, many] = currencyNames.get(currency) ?? [currency, currency];
+    return `${words}${rest === 0 ? '' : ` and ${String(rest).padStart(2, '0')}/100`} ${cents === 100 ? one : many}`.trim();
 }
 
 /** A number read from words and how many of them it took. */
@@ -142,7 +165,7 @@ function amountsInFigures(text: string): AmountInText[] {
     const found: AmountInText[] = [];
     for (const match of text.matchAll(/(?<![\d.,/-])(?:\d{1,3}(?:[,\u00a0\u202f ]\d{3})+|\d+)(?:\.\d{1,2})?(?![\d/]|[.,]\d)/g)) {
         const start = match.index;
-        const scaled = /^\s?(million|thousand)\b/i.exec(text.slice(start + match[0].length));
+        const scaled = /^\s?(billion|million|thousand)\b/i.exec(text.slice(start + match[0].length));
         const end = start + match[0].length + (scaled?.[0].length ?? 0);
         const scale = scaled ? (scales.find(([word]) => word === scaled[1]?.toLowerCase())?.[1] ?? 1) : 1;
         const before = currencyBefore(text.slice(0, start));

@@ -77,7 +77,7 @@ oracle('valuation by comparison', [
 
 const usage = 'usage of checks and contracts';
 oracle('numbers in words', [
-    ...([[0, 'zero'], [13, 'thirteen'], [21, 'twenty-one'], [100, 'one hundred'], [305, 'three hundred and five'], [76000, 'seventy-six thousand'], [84500, 'eighty-four thousand five hundred'], [1005, 'one thousand and five'], [1_200_000, 'one million two hundred thousand']] as const).flatMap(([value, words]) => [
+    ...([[0, 'zero'], [13, 'thirteen'], [21, 'twenty-one'], [100, 'one hundred'], [305, 'three hundred five'], [76000, 'seventy-six thousand'], [84500, 'eighty-four thousand five hundred'], [1005, 'one thousand five'], [1_200_000, 'one million two hundred thousand']] as const).flatMap(([value, words]) => [
         { id: `${value} in words`, says: words, actual: () => numberInWords(value), expected: words, source: usage, provenance: 'practice' as const },
         { id: `${value} from words`, says: words, actual: () => numberFromWords(words), expected: value, source: usage, provenance: 'practice' as const },
     ]),

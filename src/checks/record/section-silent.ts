@@ -80,8 +80,10 @@ function silentParts(record: SurveyRecord): string[] {
 }
 
 function cellsOf(reading: Reading): { readonly filled: number; readonly all: number } {
-    const width = Math.max(0, ...reading.rows.map(row => row.cells.length));
-    return { filled: reading.rows.reduce((sum, row) => sum + row.cells.filter(cell => cell.value).length, 0), all: width * reading.rows.length };
+    // A remark is no reading, and its absence says nothing.
+    const rows = reading.rows.map(row => row.cells.filter(cell => cell.column !== 'remark'));
+    const width = Math.max(0, ...rows.map(cells => cells.length));
+    return { filled: rows.reduce((sum, cells) => sum + cells.filter(cell => cell.value).length, 0), all: width * rows.length };
 }
 
 function corrections({ vocabulary }: SurveyRecord, part: string, title: string): Correction[] {

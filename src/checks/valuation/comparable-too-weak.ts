@@ -3,6 +3,7 @@ import { grossShare, netShare } from '../../trade/comparables.js';
 import { valueOf, yardstick, type DateFigure, type Span, type SurveyRecord, type Valuation, type Yardstick } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised, type Severity } from '../contract.js';
 import { capital, listed, percent } from '../phrasing.js';
+import { speaksOf, usesFigures } from './approaches.js';
 import { headOf, ladderOf, textOf, type Rung } from './ladder.js';
 import { changedValuation, soundValuation } from './sample.js';
 
@@ -26,7 +27,7 @@ export const comparableTooWeak = defineCheck({
     yardsticks: ['gross-adjustment', 'net-adjustment', 'sale-age', 'comparables-least'],
     limits: [
         'A text written as explained: in the comparable, or in the valuation for what concerns it as a whole, settles the matter; whether it convinces is the reader’s to judge.',
-        'An approach counts as considered where its property is written or the method speaks of it.',
+        'An approach counts as considered where its property is written or the method speaks of it, the cost approach also where a depreciation of the cost is recorded.',
         'A date known to the month or year counts as its last day, so that a sale is never called old on a doubt.',
     ],
     examples: [{
@@ -149,9 +150,8 @@ function judgeWhole(record: SurveyRecord, valuation: Valuation, rungs: readonly 
     }
     const limit = yardstick(record, 'comparables-least');
     const count = rungs.filter(({ price }) => price !== undefined).length;
-    const has = (property: string, words: RegExp) => textOf(valuation, property) !== undefined || words.test(textOf(valuation, 'method') ?? '');
-    const isCost = has('cost-approach', /\bcosts?\b/i);
-    const isIncome = has('income-approach', /\b(?:income|hire|hired|charter\w*|earn\w*|rent\w*)\b/i);
+    const isCost = speaksOf(valuation, 'cost') || usesFigures(valuation, 'cost');
+    const isIncome = speaksOf(valuation, 'income');
     if (count < limit.si && !(count === 0 && (isCost || isIncome))) {
         raise({
             components: [], at: headOf(valuation), corrections: explainAt(opinion),

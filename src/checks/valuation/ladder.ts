@@ -1,11 +1,15 @@
 /** A valuation's comparables as rungs of one ladder: price, adjustments, sum, the adjusted price written, weight. */
 import { adjustedPrice } from '../../trade/comparables.js';
+import { shareOf } from '../../trade/money-sums.js';
 import { anyValue, siOf, valuesOf, type Comparable, type FactSet, type Quantity, type Span, type Valuation } from '../../record/model.js';
 
 export interface Amount {
+    /** The middle, where a range is written. */
     readonly amount: number;
     /** Empty where none is written. */
     readonly currency: string;
+    /** Ends of a range. */
+    readonly ends?: readonly [low: number, high: number];
 }
 
 export interface Step {
@@ -37,7 +41,8 @@ export interface Rung {
 /** An amount of money of a block, with its currency. */
 export function amountOf(set: FactSet, property: 'sold' | 'asking' | 'adjusted' | 'opinion' | 'low' | 'high' | 'replacement' | 'repairs-deducted'): Amount | undefined {
     const value = anyValue(set, property);
-    return value?.type === 'quantity' && value.figure.dimension === 'money' ? { amount: value.si, currency: value.figure.currency ?? '' } : undefined;
+    return value?.type === 'quantity' && value.figure.dimension === 'money'
+        ? { amount: value.si, currency: value.figure.currency ?? '', ...(value.low === undefined || value.high === undefined ? {} : { ends: [value.low, value.high] }) } : undefined;
 }
 
 /** Currencies agree where they are the same, or where one is not written. */
@@ -48,7 +53,7 @@ function stepAmount(written: Quantity | undefined, price: Amount | undefined): n
     switch (written?.figure.dimension) {
         case 'money': return isOneCurrency(written.figure.currency ?? '', price?.currency ?? '') ? written.si : undefined;
         case 'number': return written.si;
-        case 'fraction': return price === undefined ? undefined : written.si * price.amount;
+        case 'fraction': return price === undefined ? undefined : shareOf(price.amount, written.si);
         default: return undefined;
     }
 }
@@ -98,6 +103,16 @@ export function money(amount: number, currency: string): string {
 
 /** The same as it is written in a record: "84180 USD". */
 export const moneyFact = (amount: number, currency: string): string => money(amount, currency).replaceAll(',', '');
+
+/** An amount or a range for a sentence: "70,000 to 80,000 USD". */
+export function moneyText({ amount, currency, ends }: Amount): string {
+    return ends ? `${money(ends[0], '')} to ${money(ends[1], currency)}` : money(amount, currency);
+}
+
+/** The same as it is written in a record: "70000 USD..80000 USD". */
+export function amountFact({ amount, currency, ends }: Amount): string {
+    return ends ? ends.map(end => moneyFact(end, currency)).join('..') : moneyFact(amount, currency);
+}
 
 /** Components named by a property of a valuation. */
 export const namedBy = (valuation: Valuation, property: 'repairs-of'): readonly string[] => valuesOf(valuation, property).map(ref => ref.id);

@@ -2,7 +2,7 @@
 import { roundedTo, roundingStep, spreadShare, weightedMean, weightsMakeUpOne } from '../../trade/comparables.js';
 import { yardstick, type Span, type SurveyRecord, type Valuation } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { amountOf, headOf, isOneCurrency, ladderOf, money, moneyFact, textOf, weighedOf, type Amount, type Rung } from './ladder.js';
+import { amountOf, headOf, isOneCurrency, ladderOf, money, moneyFact, moneyText, textOf, weighedOf, type Amount, type Rung } from './ladder.js';
 import { changedValuation, soundValuation } from './sample.js';
 import { percent } from '../phrasing.js';
 
@@ -22,6 +22,7 @@ export const valueOutsideComparables = defineCheck({
     ],
     yardsticks: ['comparables-spread'],
     limits: [
+        'Of an opinion written as a range, the middle is held against the comparables, and its ends against the rest.',
         'A text written as explained: in the valuation settles all but a range that excludes its own opinion.',
         'With one comparable there is no least and greatest, and nothing is said of the spread. Where an adjusted price cannot be made up, or is in another currency, the opinion is not judged against the comparables.',
         'The opinion is rounded, so it may lie outside by half the step it is rounded to: 500 up to 100 000, 1000 above.',
@@ -93,7 +94,7 @@ function judgeComparables(valuation: Valuation, opinion: Amount, at: Span, raise
     const side = opinion.amount > most ? 'over the greatest' : 'under the least';
     raise({
         components: [], at,
-        message: `The opinion, ${money(opinion.amount, opinion.currency)}, lies ${side} of the adjusted prices, ${money(least, '')} to ${money(most, opinion.currency)}. A value outside the prices it is drawn from is not supported by them; weigh them again, or write explained: and what they leave out.`,
+        message: `The opinion, ${moneyText(opinion)}, lies ${side} of the adjusted prices, ${money(least, '')} to ${money(most, opinion.currency)}. A value outside the prices it is drawn from is not supported by them; weigh them again, or write explained: and what they leave out.`,
         figures: { opinion: { value: opinion.amount, unit: opinion.currency }, least: { value: least, unit: opinion.currency }, greatest: { value: most, unit: opinion.currency } },
         corrections: weighCorrections(valuation, opinion, at),
     });
@@ -128,13 +129,13 @@ function judgeSpread(record: SurveyRecord, valuation: Valuation, raise: Raise): 
 
 function judgeReplacement(valuation: Valuation, opinion: Amount, at: Span, raise: Raise): void {
     const replacement = amountOf(valuation, 'replacement');
-    if (!replacement || !isOneCurrency(replacement.currency, opinion.currency) || opinion.amount <= replacement.amount) {
+    if (!replacement || !isOneCurrency(replacement.currency, opinion.currency) || (opinion.ends?.[1] ?? opinion.amount) <= replacement.amount) {
         return;
     }
     const span = valuation.facts.get('replacement')?.span;
     raise({
         components: [], at,
-        message: `The opinion, ${money(opinion.amount, opinion.currency)}, is more than a like new vessel costs, ${money(replacement.amount, replacement.currency)}. Nobody pays more for an old one than for a new one without a reason; one of the two is mistaken, or write explained: and the reason.`,
+        message: `The opinion, ${moneyText(opinion)}, is more than a like new vessel costs, ${money(replacement.amount, replacement.currency)}. Nobody pays more for an old one than for a new one without a reason; one of the two is mistaken, or write explained: and the reason.`,
         figures: { opinion: { value: opinion.amount, unit: opinion.currency }, replacement: { value: replacement.amount, unit: replacement.currency } },
         ...(span ? { related: [{ message: 'cost of a like new vessel', span }] } : {}),
     });
@@ -142,15 +143,15 @@ function judgeReplacement(valuation: Valuation, opinion: Amount, at: Span, raise
 
 function judgeRange(valuation: Valuation, opinion: Amount, at: Span, raise: Raise): void {
     const [low, high] = [amountOf(valuation, 'low'), amountOf(valuation, 'high')];
-    const isUnder = low && isOneCurrency(low.currency, opinion.currency) && opinion.amount < low.amount;
-    const isOver = high && isOneCurrency(high.currency, opinion.currency) && opinion.amount > high.amount;
+    const isUnder = low && isOneCurrency(low.currency, opinion.currency) && (opinion.ends?.[0] ?? opinion.amount) < low.amount;
+    const isOver = high && isOneCurrency(high.currency, opinion.currency) && (opinion.ends?.[1] ?? opinion.amount) > high.amount;
     if (!isUnder && !isOver) {
         return;
     }
     const end = isUnder ? low : high;
     raise({
         components: [], at,
-        message: `The opinion, ${money(opinion.amount, opinion.currency)}, is ${isUnder ? 'under the lower' : 'over the upper'} end of its own range, ${money(end?.amount ?? 0, end?.currency ?? '')}. The report would contradict itself; put the range or the opinion right.`,
+        message: `The opinion, ${moneyText(opinion)}, is ${isUnder ? 'under the lower' : 'over the upper'} end of its own range, ${money(end?.amount ?? 0, end?.currency ?? '')}. The report would contradict itself; put the range or the opinion right.`,
         figures: { opinion: { value: opinion.amount, unit: opinion.currency } },
     });
 }

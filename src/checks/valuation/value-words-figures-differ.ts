@@ -1,9 +1,9 @@
 /** The value said twice and differently: in words and figures, in summary and letter, in one currency and another. */
-import { amountsInText, numberInWords, type AmountInText } from '../../trade/number-words.js';
+import { amountInWords, amountsInText, type AmountInText } from '../../trade/number-words.js';
 import { componentsOf, proseOf, spanIn, type ProseEntry } from '../../record/prose-entries.js';
 import type { Span, SurveyRecord, Valuation } from '../../record/model.js';
 import { defineCheck, type Correction, type Raised } from '../contract.js';
-import { amountOf, isOneCurrency, ladderOf, money, moneyFact, type Amount } from './ladder.js';
+import { amountFact, amountOf, isOneCurrency, ladderOf, money, moneyFact, moneyText, type Amount } from './ladder.js';
 import { changedValuation, soundValuation } from './sample.js';
 import { valueMentions } from './value-mentions.js';
 
@@ -20,7 +20,7 @@ export const valueWordsFiguresDiffer = defineCheck({
     computes: 'The number said in words, and every amount in summary, letter and prose that is named as the value, against the opinion; every currency against that of the opinion.',
     sources: [{ text: 'figures, words, summary and letter agree', provenance: 'practice' }],
     limits: [
-        'Words are read in English, to under a thousand million.',
+        'Words are read in English, to under a million million.',
         'A dollar sign, or the word, agrees with every dollar; a bare amount with every currency.',
         'In prose only an amount that follows words such as market value or opinion of value counts; a replacement, insured, former or weighted figure does not. An opinion in two currencies is not told apart.',
         'Where there are several opinions of value, prose that agrees with any of them is left alone.',
@@ -68,7 +68,7 @@ export const valueWordsFiguresDiffer = defineCheck({
 type Raise = (problem: Raised) => void;
 
 const agrees = (found: AmountInText, opinion: Amount): boolean =>
-    Math.abs(found.amount - opinion.amount) < 0.005 && (found.currencies === undefined || opinion.currency === '' || found.currencies.includes(opinion.currency));
+    (opinion.ends ?? [opinion.amount]).some(amount => Math.abs(found.amount - amount) < 0.005) && (found.currencies === undefined || opinion.currency === '' || found.currencies.includes(opinion.currency));
 
 const isInside = (inner: Span, outer: Span): boolean => inner.uri === outer.uri && inner.start >= outer.start && inner.end <= outer.end;
 
@@ -89,21 +89,29 @@ function judgeWords(record: SurveyRecord, valuation: Valuation, opinion: Amount,
         raise({ components: [], at: fact.span, severity: 'hint', message: `No number is read in ${fact.written}; write the opinion in words, such as "seventy-six thousand US dollars", so that it can be held against the figures.` });
         return;
     }
-    const wrong = found.find(amount => !agrees(amount, opinion));
+    // Of a range both ends are to be said.
+    const isShort = opinion.ends?.some(end => !found.some(({ amount }) => Math.abs(amount - end) < 0.005));
+    const wrong = found.find(amount => !agrees(amount, opinion)) ?? (isShort ? found[0] : undefined);
     if (!wrong) {
         return;
     }
-    const words = numberInWords(opinion.amount);
+    const words = opinionInWords(opinion);
     raise({
         components: [], at: fact.span,
-        message: `The opinion is ${money(opinion.amount, opinion.currency)} in figures, and its words say ${said(wrong)}. Whoever relies on it cannot tell which is meant; settle it and make them agree.`,
+        message: `The opinion is ${moneyText(opinion)} in figures, and its words say ${said(wrong)}. Whoever relies on it cannot tell which is meant; settle it and make them agree.`,
         figures: { figures: { value: opinion.amount, unit: opinion.currency }, words: { value: wrong.amount, unit: unitOf(wrong, opinion) } },
         related: opinionSpan(valuation),
         corrections: [
-            ...(words === undefined ? [] : [{ kind: 'replace-text' as const, title: `Write the words for ${moneyFact(opinion.amount, opinion.currency)}`, span: fact.span, text: `"${words}${opinion.currency === '' ? '' : ` ${opinion.currency}`}"` }]),
+            ...(words === undefined ? [] : [{ kind: 'replace-text' as const, title: `Write the words for ${amountFact(opinion)}`, span: fact.span, text: `"${words}"` }]),
             ...copyBack(valuation, wrong, opinion),
         ],
     });
+}
+
+/** The opinion in words, a range as from one end to the other. */
+function opinionInWords({ amount, currency, ends }: Amount): string | undefined {
+    const words = (ends ?? [amount]).map(end => amountInWords(end, currency));
+    return words.includes(undefined) ? undefined : ends ? `from ${words.join(' to ')}` : words[0];
 }
 
 const said = (found: AmountInText): string => money(found.amount, found.currencies?.length === 1 ? (found.currencies[0] ?? '') : found.currencies ? 'dollars' : '');
@@ -145,7 +153,7 @@ interface Place {
 
 function textProblem({ valuation, opinion, wrong, entry, where }: Place): Raised {
     const span = spanIn(entry, wrong.start, wrong.end - wrong.start);
-    const text = money(opinion.amount, opinion.currency);
+    const text = moneyText(opinion);
     return {
         components: componentsOf(entry), ...(entry.owner.type === 'finding' ? { finding: entry.owner.finding } : {}), at: span,
         message: `The opinion is ${text}, and ${where} says ${said(wrong)}. Whoever relies on it cannot tell which is meant; settle it and make them agree.`,

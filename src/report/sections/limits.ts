@@ -5,6 +5,8 @@ import { definitions, table, type ReportContext, type Section } from '../context
 import { html, nothing, type Html } from '../html.js';
 import { proseHtml, proseInline } from '../prose.js';
 import { capital, isWord, propertyTitle, wordText } from '../wording.js';
+import { standing } from '../standing-words.js';
+import { undoneOf, whyOf } from '../undone.js';
 import { unproved } from './opening.js';
 
 export function limits(context: ReportContext): Section {
@@ -15,10 +17,14 @@ export function limits(context: ReportContext): Section {
     const notSeen = record.unseen.filter(unseen => !unseen.absent);
     const absent = record.unseen.filter(unseen => unseen.absent);
     const doubtful = unproved(context);
+    const undone = undoneOf(context);
     const reasons = (reason: Html | undefined) => reason ?? html`<strong class="absent">No reason is recorded</strong>`;
     return {
         id: 'limits', title: 'Limits, and what was not seen', body: html`
+${standing(context, 'limits-lead')}
+${record.survey?.surveyKind === 'part-survey' ? standing(context, 'part-only') : nothing}
 ${own}
+${undone.length === 0 ? nothing : table('Not done', [{ title: 'What' }, { title: 'What follows' }, { title: 'Reason' }], undone.map(entry => ({ cells: [entry.title, entry.text, whyOf(entry)] })))}
 ${notSeen.length + doubtful.length === 0 ? html`<p>Nothing is recorded as unseen beyond the general limits below.</p>` : table('Not seen, or seen and not proved', [{ title: 'What' }, { title: 'Of' }, { title: 'Reason' }], [
         ...notSeen.map(unseen => ({ attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), reasons(unseen.reason ? proseInline(context, unseen.reason) : undefined)] })),
         ...doubtful.map(component => {
@@ -33,7 +39,7 @@ ${absent.length === 0 ? nothing : table('Not fitted', [{ title: 'What' }, { titl
         attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), unseen.reason ? proseInline(context, unseen.reason) : ''],
     })))}
 <h3>General limits</h3>
-${definitions(cautionsFor(record).map(({ title, text }) => [title, text] as const), 'facts limits')}`,
+${definitions(cautionsFor(context).map(({ title, text }) => [title, text] as const), 'facts limits')}`,
     };
 }
 
@@ -56,7 +62,9 @@ export function words(context: ReportContext): Section | undefined {
         return list && entries.length > 0 ? [html`<h3>${list.title ?? capital(name)}</h3>
 ${definitions(entries.map(([word, meaning]) => [capital(wordText(word)), meaning] as const))}`] : [];
     });
-    return lists.length === 0 ? undefined : { id: 'words', title: 'Words used', body: html`<p>These words mean what is said here, wherever they stand in this report.</p>
+    const own = context.body(record.vocabulary.firm, 'definitions');
+    return lists.length === 0 && own === undefined ? undefined : { id: 'words', title: 'Words used', body: html`${standing(context, 'definitions-lead')}
+${own ?? nothing}
 ${lists}` };
 }
 
