@@ -5,7 +5,7 @@
  * data that the editor turns into text.
  */
 import type { FactsOf } from '../record/generated/kinds.js';
-import type { Component, Finding, Joint, PhotoFacts, Run, Span, SurveyRecord } from '../record/model.js';
+import type { Component, Finding, Joint, OutsideFacts, PhotoFacts, Run, Span, SurveyRecord } from '../record/model.js';
 
 export type Severity = 'error' | 'warning' | 'info' | 'hint';
 
@@ -90,6 +90,9 @@ export interface Raised {
     readonly draft?: Draft;
 }
 
+/** The report that an example's survey follows, and its own last issue. */
+export type IssuedBefore = Pick<OutsideFacts, 'followed' | 'lastIssue'>;
+
 export interface Example {
     readonly name: string;
     /** Raises exactly this check (one or more times) and no other. */
@@ -98,6 +101,8 @@ export interface Example {
     readonly fixed: string;
     /** What is known of the photographs named, where the check reads it. */
     readonly photos?: Readonly<Record<string, PhotoFacts>>;
+    /** The reports issued before, where the check reads them. */
+    readonly issued?: IssuedBefore;
     /** Title of the correction that turns `bad` into `fixed`, where one does. */
     readonly correction?: string;
 }
@@ -107,6 +112,7 @@ export interface SilentExample {
     readonly name: string;
     readonly text: string;
     readonly photos?: Readonly<Record<string, PhotoFacts>>;
+    readonly issued?: IssuedBefore;
 }
 
 export interface Check {

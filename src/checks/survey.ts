@@ -80,8 +80,8 @@ export function syntaxGaps(uri: string, text: string, result: { readonly lexerEr
 }
 
 /** Parses and analyses a single text: for tests and examples. */
-export function analyseText(text: string, uri = 'memory:/survey.survey', photos?: Readonly<Record<string, PhotoFacts>>): Analysis {
-    return analyseTexts(new Map([[uri, text]]), uri, photos && { photos: new Map(Object.entries(photos)) });
+export function analyseText(text: string, uri = 'memory:/survey.survey', photos?: Readonly<Record<string, PhotoFacts>>, issued?: Omit<OutsideFacts, 'photos'>): Analysis {
+    return analyseTexts(new Map([[uri, text]]), uri, { ...(photos ? { photos: new Map(Object.entries(photos)) } : {}), ...issued });
 }
 
 export function analyseTexts(texts: ReadonlyMap<string, string>, main: string, outside?: OutsideFacts): Analysis {

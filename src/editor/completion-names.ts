@@ -2,6 +2,7 @@
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import { allChecks } from '../checks/all-checks.js';
 import type { Check, Problem } from '../checks/contract.js';
+import { asksNothing, earlierFindings, followedReport, nextFindingNumber } from '../record/earlier-findings.js';
 import { runEnds, suggestedId } from '../record/lower.js';
 import type { Component, SurveyRecord } from '../record/model.js';
 import { plainTypes } from '../record/vocabulary.js';
@@ -86,13 +87,22 @@ export function offerChecks(view: View, offers: Offers, rankOf: (check: Check) =
     }
 }
 
-/** The next free id of a statement: F3 after F2, SV5 for a seacock after SV4. */
+/** The next free id of a statement: F3 after F2, SV5 for a seacock after SV4; for a finding also the earlier numbers still to be taken up. */
 export function offerNewId({ view, reader }: Where, offers: Offers): void {
     const { word, kind } = reader.statement ?? {};
-    const id = word === 'component' ? nextId(view, kind ?? '') : word === 'finding' ? freeId('F', view.record) : word === 'run' ? freeId('R', view.record)
+    const id = word === 'component' ? nextId(view, kind ?? '') : word === 'finding' ? (view.record ? nextFindingNumber(view.record) : 'F1') : word === 'run' ? freeId('R', view.record)
         : word === 'reading' ? freeId('M', view.record) : word === 'comparable' ? 'C1' : undefined;
     if (id !== undefined) {
         offers.add(id, { rank: 0, kind: CompletionItemKind.Variable, detail: 'the next free id' });
+    }
+    const { record } = view;
+    const followed = record && followedReport(record);
+    if (word === 'finding' && followed) {
+        for (const { issued, takenUpBy } of earlierFindings(record)) {
+            if (!takenUpBy && !asksNothing(issued) && /^[\p{L}_][\p{L}\p{N}_-]*$/u.test(issued.id)) {
+                offers.add(issued.id, { rank: 1, kind: CompletionItemKind.Variable, detail: `${issued.title}, of report ${followed.number}` });
+            }
+        }
     }
 }
 

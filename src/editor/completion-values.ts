@@ -1,6 +1,7 @@
 /** Statements, facts and values at the cursor. */
 import { CompletionItemKind } from 'vscode-languageserver-types';
 import { allUnits, type Dimension } from '../quantities/index.js';
+import { nextFindingNumber } from '../record/earlier-findings.js';
 import { choicesOf, typeTitle } from '../record/facts.js';
 import { wordOf, type FactSet, type KindInfo, type PropertyType } from '../record/model.js';
 import { columnsOf, rowKindOf, type Columns } from '../record/readings.js';
@@ -62,9 +63,11 @@ export function offerElements({ view, reader }: Where, offers: Offers): void {
 }
 
 function nextOf({ record }: View, word: 'run' | 'finding'): string {
-    const stem = word === 'run' ? 'R' : 'F';
-    const numbers = (word === 'run' ? record?.runs ?? [] : record?.findings ?? []).map(({ id }) => id.startsWith(stem) ? Number(id.slice(1)) : 0).filter(Number.isInteger);
-    return `${stem}${Math.max(0, ...numbers) + 1}`;
+    if (word === 'finding') {
+        return record ? nextFindingNumber(record) : 'F1';
+    }
+    const numbers = (record?.runs ?? []).map(({ id }) => id.startsWith('R') ? Number(id.slice(1)) : 0).filter(Number.isInteger);
+    return `R${Math.max(0, ...numbers) + 1}`;
 }
 
 /** Facts that tell most of a component, one of each group. */
@@ -127,7 +130,10 @@ export function offerMembers(where: Where, offers: Offers): void {
     for (const { word, detail, snippet } of inBlocks[owner] ?? []) {
         offers.add(word, { rank: 2, kind: CompletionItemKind.Keyword, detail, snippet });
     }
-    if (owner !== 'joint' && owner !== '' && owner !== 'kind') {
+    if (where.due === 'caption' || where.due === 'marks') {
+        offers.add('{ mark … }', { rank: 0, kind: CompletionItemKind.Snippet, detail: 'marks drawn over the photograph', snippet: '{ mark ${1|arrow,ring,box,label|} "$2": ${3:50 %, 50 %} }', filter: '{' });
+    }
+    if (owner !== 'joint' && owner !== '' && owner !== 'kind' && owner !== 'photo') {
         offers.add('note', { rank: 30, kind: CompletionItemKind.Keyword, detail: 'a remark in your own words', snippet: 'note "$1"' });
         offers.add('photo', { rank: 30, kind: CompletionItemKind.Keyword, detail: 'a picture with its caption', snippet: 'photo "$1" "$2"' });
     }
@@ -155,7 +161,7 @@ function blockOf({ view: { record }, reader: { frame } }: Where): FactSet | unde
 
 /** Units of the property's dimension, those used for it in this survey first. */
 export function offerUnits({ view, reader }: Where, offers: Offers): void {
-    const type = typeOf({ ...(reader.property === undefined ? {} : { property: reader.property }), frame: reader.frame }, view.vocabulary)?.type;
+    const type = reader.frame.owner === 'photo' ? 'fraction' : typeOf({ ...(reader.property === undefined ? {} : { property: reader.property }), frame: reader.frame }, view.vocabulary)?.type;
     const used = new Set<string>();
     for (const component of view.record?.components.values() ?? []) {
         const value = reader.property === undefined ? undefined : component.facts.get(reader.property)?.values[0];
@@ -181,7 +187,7 @@ export async function offerValues(where: Where, offers: Offers, services: Garboa
     const { vocabulary } = view;
     const type = typeOf({ ...(reader.property === undefined ? {} : { property: reader.property }), frame: reader.frame }, vocabulary);
     switch (type?.type) {
-        case undefined: return reader.property === undefined && reader.frame.owner === 'reading' ? offerCells(where, offers) : undefined;
+        case undefined: return reader.property !== undefined ? undefined : reader.frame.owner === 'reading' ? offerCells(where, offers) : reader.frame.owner === 'photo' ? offerPlace(offers) : undefined;
         case 'columns':
             for (const [name, column] of columnsHere(where)) {
                 offers.add(name, { rank: 0, kind: CompletionItemKind.Field, detail: firstLine(typeTitle(column, vocabulary)), docs: column.about ?? '' });
@@ -230,6 +236,13 @@ export async function offerValues(where: Where, offers: Offers, services: Garboa
             return offerFigures(where, offers, type?.type as Dimension | undefined); // What is left are dimensions.
         }
     }
+}
+
+/** Places of a mark, as shares of the photograph. */
+function offerPlace(offers: Offers): void {
+    offers.add('50 %, 50 %', { rank: 0, kind: CompletionItemKind.Value, detail: 'across and down, as shares of the photograph', snippet: '${1:50} %, ${2:50} %' });
+    offers.add('20 %, 30 %, 45 %, 52 %', { rank: 1, kind: CompletionItemKind.Value, detail: 'from one place to another: an arrow, or two corners of a box', snippet: '${1:20} %, ${2:30} %, ${3:45} %, ${4:52} %' });
+    offers.add('50 %, 50 %, 8 %', { rank: 2, kind: CompletionItemKind.Value, detail: 'a ring: its center, and its radius as a share of the width', snippet: '${1:50} %, ${2:50} %, ${3:8} %' });
 }
 
 /** The columns of the table the cursor stands in. */

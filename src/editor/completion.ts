@@ -92,7 +92,7 @@ function inComment({ reading }: View, offset: number): boolean {
 }
 
 /** After these a blank alone opens the list; elsewhere it would only be in the way. */
-const afterBlank: ReadonlySet<Due> = new Set(['value', 'target', 'chain', 'check', 'phrase', 'parent', 'type', 'lies', 'survey-kind', 'after-figure', 'attended', 'photo', 'use']);
+const afterBlank: ReadonlySet<Due> = new Set(['value', 'target', 'chain', 'check', 'phrase', 'parent', 'type', 'lies', 'survey-kind', 'after-figure', 'attended', 'photo', 'use', 'mark']);
 
 export class SurveyCompletionProvider implements CompletionProvider {
     readonly completionOptions = { triggerCharacters: ['{', '.', '"', '/', '>', ' '] };
@@ -157,6 +157,7 @@ export class SurveyCompletionProvider implements CompletionProvider {
             case 'use': case 'photo': return offerInText({ isClosed: true, wanted: due }, 0, where.view, offers, this.services);
             case 'value': return offerValues(where, offers, this.services);
             case 'type': return offerTypes(where, offers);
+            case 'mark': return offers.words(where.view.vocabulary.wordLists.get('photo-mark')?.words ?? new Map<string, string>());
             case 'choice': return reader.type === 'component' ? offerKinds(where, offers) : undefined;
             case 'phrase': return offers.phrases('', reader.frame.statement?.targets ?? []);
             case 'after-figure':
@@ -164,7 +165,7 @@ export class SurveyCompletionProvider implements CompletionProvider {
                     offerUnits(where, offers);
                 }
                 return isBlock && !isBlankOnly ? offerMembers(where, offers) : undefined;
-            case 'member': case 'after-word': case 'after-text': case 'after-value': case 'after-phrase': case 'after-choice': case 'caption': case 'adjusted':
+            case 'member': case 'after-word': case 'after-text': case 'after-value': case 'after-phrase': case 'after-choice': case 'caption': case 'marks': case 'adjusted':
                 return isBlock ? offerMembers(where, offers) : reader.frame.holds === 'arguments' ? offerArguments(where, offers) : undefined;
             default: return undefined;
         }

@@ -5,6 +5,7 @@
 import { AstUtils, type CstNode, GrammarUtils, type AstNode } from 'langium';
 import type * as ast from '../language/generated/ast.js';
 import type { Correction, Problem } from '../checks/contract.js';
+import { issuedNumbers } from '../record/earlier-findings.js';
 import type { Component, Joint, Run, Span, SurveyRecord } from '../record/model.js';
 import type { SourceFile } from '../record/source.js';
 
@@ -126,9 +127,9 @@ export class Writer {
         return isAlone && lineEnd >= 0 ? { uri, start: lineStart, end: lineEnd + 1, text: '' } : { uri, start: lineStart + text.slice(lineStart, start).trimEnd().length, end, text: '' };
     }
 
-    /** The next free id with a stem: F3 after F2. */
+    /** The next free id with a stem: F3 after F2. Numbers that reports issued before gave to findings are never free. */
     private newId(stem: string): string {
-        const used = new Set([...this.record.components.keys(), ...this.record.runs.map(r => r.id), ...this.record.findings.map(f => f.id), ...this.taken]);
+        const used = new Set([...this.record.components.keys(), ...this.record.runs.map(r => r.id), ...this.record.findings.map(f => f.id), ...issuedNumbers(this.record), ...this.taken]);
         const numbers = [...used].filter(id => id.startsWith(stem)).map(id => Number(id.slice(stem.length))).filter(n => Number.isInteger(n) && n > 0);
         let next = Math.max(0, ...numbers) + 1;
         while (used.has(`${stem}${next}`)) {

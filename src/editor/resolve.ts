@@ -99,7 +99,7 @@ export function meaningsOf(role: Role, view: Omit<View, 'document' | 'reading' |
         case 'standard': return found(named('standard', plainText(token.image), view));
         case 'type': return view.vocabulary.wordLists.has(token.image) ? found(named('word-list', token.image, view)) : [];
         case 'choice':
-            return role.type === 'component' ? found(named('kind', token.image, view)) : role.type !== 'word' ? [] : found(word(token.image, `${role.frame.statement?.id ?? ''}.${role.property ?? ''}`, view, span));
+            return role.type === 'component' ? found(named('kind', token.image, view)) : role.type === 'photo-mark' ? found(word(token.image, 'photo-mark', view, span)) : role.type !== 'word' ? [] : found(word(token.image, `${role.frame.statement?.id ?? ''}.${role.property ?? ''}`, view, span));
         case 'word':
             // A word being defined, or one that a statement takes by itself: the part after unseen, the kind after coverage.
             return found(word(token.image, role.frame.statement?.id ?? '', view, span) ?? ['part', 'vessel-type', 'survey-kind'].map(list => word(token.image, list, view)).find(symbol => symbol !== undefined));

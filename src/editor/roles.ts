@@ -272,7 +272,11 @@ export class Reader {
         switch (name) {
             case '}': { const role = this.role(token, 'sign'); this.close(); return role; }
             case '{': { const role = this.role(token, 'sign'); this.openBlock(token); return role; }
-            case 'PROPERTY': return this.propertyName(token);
+            case 'PROPERTY':
+                if (this.due === 'mark' && this.frame.owner === 'photo') {
+                    return this.markShape(token);
+                }
+                return this.propertyName(token);
             case 'note': this.due = 'prose'; break;
             case 'photo': this.due = 'photo'; break;
             case 'takes': this.due = 'takes'; break;
@@ -300,6 +304,11 @@ export class Reader {
             this.frame.recorded.add(token.image);
         }
         return this.role(token, 'property', declares);
+    }
+
+    private markShape(token: IToken): Role {
+        this.due = 'label';
+        return this.role(token, 'choice', false, { type: 'photo-mark' });
     }
 
     private memberId(token: IToken): Role {
@@ -330,7 +339,7 @@ export class Reader {
             switch (due) {
                 case 'id': return this.memberId(token);
                 case 'attended': case 'lies': this.due = 'place'; return this.role(token, 'lies');
-                case 'mark': this.due = 'label'; return this.role(token, 'choice', false, { type: 'photo-mark' });
+                case 'mark': return this.markShape(token);
                 case 'takes': this.property = token.image; this.due = 'type'; return this.role(token, 'property', true);
                 case 'type': this.due = 'choice'; this.type = token.image; return this.role(token, 'type');
                 case 'choice': this.due = 'after-choice'; return this.role(token, 'choice', false, { ...(this.type ? { type: this.type } : {}), ...(this.property ? { property: this.property } : {}) });

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { allChecks } from '../../src/checks/all-checks.js';
-import type { Problem } from '../../src/checks/contract.js';
+import type { IssuedBefore, Problem } from '../../src/checks/contract.js';
 import { analyseSurvey, parseTexts } from '../../src/checks/survey.js';
 import { Writer, type Edit } from '../../src/editor/edits.js';
 import { formatText } from '../../src/editor/formatter.js';
 
 const uri = 'memory:/survey.survey';
 
-function read(text: string) {
+function read(text: string, issued?: IssuedBefore) {
     const parsed = parseTexts(new Map([[uri, text]]));
     const files = new Map([...parsed].map(([at, { file }]) => [at, file]));
-    const analysis = analyseSurvey(uri, files);
+    const analysis = analyseSurvey(uri, files, issued);
     return { files, analysis, faults: [...[...parsed.values()].flatMap(p => p.gaps), ...analysis.gaps].filter(gap => gap.severity === 'error') };
 }
 
@@ -31,15 +31,15 @@ function layouts(bad: string): string[] {
 describe('every answer to every example', () => {
     for (const check of allChecks) {
         describe(check.id, () => {
-            for (const { name, bad } of check.examples) {
+            for (const { name, bad, issued } of check.examples) {
                 it(name, () => {
                     for (const text of layouts(bad)) {
-                        const { analysis, files } = read(text);
+                        const { analysis, files } = read(text, issued);
                         for (const problem of analysis.problems.filter(p => p.check === check && p.answeredBy === undefined)) {
                             const holds = (what: string, edits: readonly Edit[], allowed: readonly string[] = [], isStep = false) => {
                                 expect(edits.length, what).toBeGreaterThan(0);
                                 const after = applied(text, edits);
-                                const { analysis: now, faults } = read(after);
+                                const { analysis: now, faults } = read(after, issued);
                                 expect(faults.filter(gap => !allowed.includes(gap.code)).map(gap => gap.message), `${what}\n${after}`).toEqual([]);
                                 if (!isStep) {
                                     expect(now.problems.filter(p => p.answeredBy === undefined).map(keyOf), `${what}\n${after}`).not.toContain(keyOf(problem));

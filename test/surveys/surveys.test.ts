@@ -16,6 +16,7 @@ import { photosOf } from '../../src/report/assemble.js';
 import { readOutsideFacts } from '../../src/report/outside.js';
 import type { FileProblems } from '../../src/report/problem-list.js';
 import { nodePhotoSource } from '../../src/host/node-photos.js';
+import { nodeShelf } from '../../src/host/shelf.js';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const cli = join(here, '../../dist/cli.cjs');
@@ -50,8 +51,12 @@ let listed: FileProblems[] = [];
 beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'garboard-surveys-'));
     for (const name of names) {
+        // All are there before the first is read, for one may follow up another.
+        cpSync(join(here, `${name}.survey`), join(folder, `${name}.survey`));
+    }
+    const shelf = nodeShelf();
+    for (const name of names) {
         const path = join(folder, `${name}.survey`);
-        cpSync(join(here, `${name}.survey`), path);
         const uri = addressOf(path);
         const parsed = parseTexts(new Map([[uri, readFileSync(path, 'utf8')]]));
         const files = new Map([...parsed].map(([address, { file }]) => [address, file]));
@@ -60,7 +65,7 @@ beforeAll(async () => {
             mkdirSync(dirname(join(folder, file)), { recursive: true });
             writeFileSync(join(folder, file), picture);
         }
-        const analysis = analyseSurvey(uri, files, await readOutsideFacts(record, nodePhotoSource()));
+        const analysis = analyseSurvey(uri, files, await readOutsideFacts(record, nodePhotoSource(), shelf));
         analyses.set(name, { ...analysis, gaps: [...[...parsed.values()].flatMap(p => p.gaps), ...analysis.gaps] });
     }
     const { stdout, stderr } = spawnSync(process.execPath, [cli, 'check', '--format', 'json', '.'], { cwd: folder, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 });

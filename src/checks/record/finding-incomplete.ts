@@ -28,7 +28,7 @@ export const findingIncomplete = defineCheck({
     needs: ['finding: the components it is on or a place, seen, because, recommend, urgency, a photograph'],
     computes: 'Parts that are not written, naming them; a hint alone where only the photograph is missing.',
     sources: [{ text: 'what each reader of a finding needs', provenance: 'practice' }],
-    limits: ['It sees that a part is written, not that it is well written.', 'Whether a fact was changed after the finding was written is not known to it; what a finding quotes in braces follows the fact.'],
+    limits: ['Where an outcome is recorded, what shows it is asked by recommendation-closed-unproved, and not a photograph here.', 'It sees that a part is written, not that it is well written.', 'Whether a fact was changed after the finding was written is not known to it; what a finding quotes in braces follows the fact.'],
     examples: [{
         name: 'nothing but a title',
         bad: 'hose H1 { bore: 25 mm }\nfinding F1 "Hose chafed" on H1\n',
@@ -52,7 +52,7 @@ export const findingIncomplete = defineCheck({
                     components: [], finding, at: finding.idSpan,
                     message: `${finding.id} does not say ${listed(missing, 'or')}${hasPhoto ? '' : ', and has no photograph'}. A reader needs it to act, and the surveyor to defend it; write it in.`,
                 });
-            } else if (!hasPhoto) {
+            } else if (!hasPhoto && !finding.facts.has('outcome')) {
                 raise({ components: [], finding, at: finding.idSpan, severity: 'hint', message: `${finding.id} has no photograph; name one with photo "…" where there is one.` });
             }
         }

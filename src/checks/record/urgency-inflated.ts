@@ -1,4 +1,5 @@
 /** Too many findings in the most urgent words: where everything is urgent, nothing is. */
+import { isDoneAndSeen } from '../../record/earlier-findings.js';
 import { wordOf, yardstick, type Finding, type SurveyRecord } from '../../record/model.js';
 import { defineCheck } from '../contract.js';
 
@@ -17,7 +18,7 @@ export const urgencyInflated = defineCheck({
     computes: 'Share of findings in the four most urgent words (at-once, before-launch, before-departure, before-use), against the yardstick urgent-share; and whether all of four or more findings carry one word.',
     sources: [{ text: 'the first four together are commonly under a quarter of all findings', provenance: 'practice' }],
     yardsticks: ['urgent-share'],
-    limits: ['Three findings or fewer are not judged.', 'A boat that truly is in danger has many urgent findings: accept it and say so.'],
+    limits: ['Three findings or fewer are not judged.', 'Findings that are done and seen ask for nothing more and are not counted.', 'A boat that truly is in danger has many urgent findings: accept it and say so.'],
     examples: [{
         name: 'two of four',
         bad: four(['at-once', 'before-launch', 'in-upkeep', 'keep-watch']),
@@ -29,13 +30,14 @@ export const urgencyInflated = defineCheck({
     }],
     silent: [
         { name: 'three, all urgent', text: four(['at-once', 'at-once', 'before-launch']) },
+        { name: 'two of four urgent, one of them done and seen', text: four(['next-haul-out', 'in-upkeep', 'keep-watch', 'note-only', 'before-launch']).replace('urgency: next-haul-out', 'urgency: before-launch\n    outcome: done-and-seen\n    evidence: "The valve was worked."') },
         { name: 'one of four', text: four(['at-once', 'next-haul-out', 'in-upkeep', 'keep-watch']) },
         { name: 'the firm’s own share', text: `yardsticks { urgent-share: 50 % }\n${four(['at-once', 'before-launch', 'in-upkeep', 'keep-watch'])}` },
     ],
     run(record, raise) {
         const rated = record.findings.flatMap(finding => {
             const word = wordOf(finding, 'urgency');
-            return word === undefined ? [] : [{ finding, word }];
+            return word === undefined || isDoneAndSeen(finding) ? [] : [{ finding, word }];
         });
         if (rated.length < fewest) {
             return;
