@@ -4,6 +4,7 @@ import { analyseSurvey, recordOf, surveysAmong } from '../checks/survey.js';
 import { allChecks } from '../checks/all-checks.js';
 import { readOutsideFacts } from '../report/outside.js';
 import { nodePhotoSource } from '../host/node-photos.js';
+import { nodeShelf } from '../host/shelf.js';
 import { listProblems, type FileProblems, type ListedProblem } from '../report/problem-list.js';
 import { sarif } from '../report/sarif.js';
 import type { Arguments } from './arguments.js';
@@ -13,8 +14,9 @@ export async function check(options: Extract<Arguments, { command: 'check' }>): 
     const paths = await surveyFilesUnder(options.paths);
     const { parsed, texts } = await load(paths);
     const photos = nodePhotoSource();
+    const shelf = nodeShelf();
     const files = new Map([...parsed].map(([uri, { file }]) => [uri, file]));
-    const analyses = await Promise.all(surveysAmong(files).map(async uri => analyseSurvey(uri, files, await readOutsideFacts(recordOf(uri, files), photos))));
+    const analyses = await Promise.all(surveysAmong(files).map(async uri => analyseSurvey(uri, files, await readOutsideFacts(recordOf(uri, files), photos, shelf))));
     const listed = listProblems(analyses, [...parsed.values()].flatMap(p => p.gaps), {
         position: (uri, offset) => positionIn(texts.get(uri) ?? '', offset),
         name: uri => relative(process.cwd(), pathOf(uri)).replaceAll('\\', '/') || pathOf(uri),

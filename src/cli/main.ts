@@ -1,8 +1,11 @@
-/** `garboard check | report | explain`: the same engine as the editor, for terminals and a firm's CI. */
+/** `garboard check | report | issue | verify | explain`: the same engine as the editor, for terminals and a firm's CI. */
 import { parseArguments, usage } from './arguments.js';
 import { check } from './check.js';
 import { explain } from './explain.js';
+import { issue } from './issue.js';
+import { isStop, stoppedStatus } from './progress.js';
 import { report } from './report.js';
+import { verify } from './verify.js';
 
 async function main(words: readonly string[]): Promise<number> {
     const parsed = parseArguments(words);
@@ -18,12 +21,16 @@ async function main(words: readonly string[]): Promise<number> {
             return check(parsed);
         case 'report':
             return report(parsed);
+        case 'issue':
+            return issue(parsed);
+        case 'verify':
+            return verify(parsed);
         case 'explain':
             return explain(parsed);
     }
 }
 
 main(process.argv.slice(2)).then(code => { process.exitCode = code; }, (error: unknown) => {
-    process.stderr.write(`garboard: ${error instanceof Error ? error.message : String(error)}\n`);
-    process.exitCode = 2;
+    process.stderr.write(isStop(error) ? 'garboard: stopped, nothing is written.\n' : `garboard: ${error instanceof Error ? error.message : String(error)}\n`);
+    process.exitCode = isStop(error) ? stoppedStatus : 2;
 });

@@ -1,36 +1,45 @@
-/** `garboard report`: the report of one survey, written whole or not at all. */
+/** `garboard report`: the report of one survey, or another paper of it, in one form or several, each written whole or not at all. */
 import { basename, dirname, join } from 'node:path';
-import { analyseSurvey, recordOf } from '../checks/survey.js';
-import { isMainFile, mainFilesOf } from '../record/documents.js';
-import { assembleReport } from '../report/assemble.js';
-import { readOutsideFacts } from '../report/outside.js';
+import { NoBrowserError } from '../host/browser.js';
+import { pathOf, positionIn } from '../host/files.js';
+import { makeForms, outputPath, writeForms } from '../host/forms.js';
 import { nodePhotoSource } from '../host/node-photos.js';
 import type { Arguments } from './arguments.js';
-import { addressOf, load, pathOf, positionIn, surveyFilesUnder, writeWhole } from '../host/files.js';
+import { progressLine, stoppable } from './progress.js';
+import { analyseFile } from './survey-file.js';
 
-export async function report({ file, output }: Extract<Arguments, { command: 'report' }>): Promise<number> {
-    await surveyFilesUnder([file]);
-    const { parsed, texts } = await load([file]);
-    const files = new Map([...parsed].map(([uri, p]) => [uri, p.file]));
-    const uri = addressOf(file);
-    const main = mainFilesOf(uri, files)[0] ?? uri;
-    const root = files.get(main)?.root;
-    if (!root || !isMainFile(root)) {
-        process.stderr.write(`garboard: ${file} has no survey block; name the survey's main file, the one that begins with survey "…".\n`);
-        return 2;
-    }
-    const photos = nodePhotoSource();
-    const analysis = analyseSurvey(main, files, await readOutsideFacts(recordOf(main, files), photos));
-    const syntax = [...parsed.values()].flatMap(p => p.gaps);
-    const result = await assembleReport({ ...analysis, gaps: [...syntax, ...analysis.gaps] }, {
-        photos, mode: 'file', lineOf: span => positionIn(texts.get(span.uri) ?? '', span.start).line,
+export function report({ file, output, forms, document, paper, browser, verbose }: Extract<Arguments, { command: 'report' }>): Promise<number> {
+    return stoppable(async signal => {
+        const photos = nodePhotoSource();
+        const survey = await analyseFile(file, photos);
+        if (!survey) {
+            return 2;
+        }
+        const { main, analysis, texts, lastRecord } = survey;
+        const progress = progressLine(file, verbose);
+        const made = await makeForms(analysis, {
+            forms, document, photos, signal, position: (uri, offset) => positionIn(texts.get(uri) ?? '', offset), onProgress: step => progress.show(step),
+            ...(lastRecord ? { lastRecord } : {}), ...(paper ? { paper } : {}), ...(browser === undefined ? {} : { browser: { path: browser, by: '--browser' } }),
+        }).catch((error: unknown) => {
+            progress.clear();
+            if (error instanceof NoBrowserError) {
+                process.stderr.write(`garboard: ${error.message} Nothing is written.\n`);
+                return undefined;
+            }
+            throw error;
+        });
+        if (!made) {
+            return 2;
+        }
+        progress.clear();
+        const path = pathOf(main);
+        const place = { stem: basename(path, '.survey'), folder: join(dirname(path), 'out'), document, forms, ...(output === undefined ? {} : { output }) };
+        const written = await writeForms(made, form => outputPath(form, place));
+        for (const fault of made.photoFaults) {
+            process.stderr.write(`garboard: ${fault}\n`);
+        }
+        const isDraft = made.openErrors > 0;
+        process.stdout.write(`${isDraft ? `Written as DRAFT, ${made.openErrors} open ${made.openErrors === 1 ? 'problem' : 'problems'}: ` : 'Report written: '}${written.join(', ')}\n`);
+        return isDraft ? 1 : 0;
     });
-    const path = output ?? join(dirname(pathOf(main)), 'out', `${basename(pathOf(main), '.survey')}.html`);
-    await writeWhole(path, result.html);
-    for (const fault of result.photoFaults) {
-        process.stderr.write(`garboard: ${fault}\n`);
-    }
-    const draft = result.openErrors > 0;
-    process.stdout.write(`${draft ? `Written as DRAFT, ${result.openErrors} open ${result.openErrors === 1 ? 'problem' : 'problems'}: ` : 'Report written: '}${path}\n`);
-    return draft ? 1 : 0;
 }

@@ -14,7 +14,7 @@ const surveyKinds: readonly QuickPickItem[] = [
     { label: 'part-survey', description: 'rig, engine or another part only' },
 ];
 
-function surveyEditor(): TextEditor | undefined {
+export function surveyEditor(): TextEditor | undefined {
     const editor = window.activeTextEditor;
     if (editor?.document.languageId !== 'garboard') {
         void window.showInformationMessage('Open a file of the survey first (its name ends in .survey).');
@@ -119,7 +119,7 @@ async function writeReport(client: BaseLanguageClient): Promise<Uri | undefined>
     return file;
 }
 
-async function showOpenProblems(client: BaseLanguageClient): Promise<void> {
+export async function showOpenProblems(client: BaseLanguageClient): Promise<void> {
     const editor = surveyEditor();
     if (!editor) {
         return;

@@ -3,6 +3,7 @@ import { commands, languages, LanguageStatusSeverity, Uri, window, type Extensio
 import { LanguageClient, TransportKind, type LanguageClientOptions, type ServerOptions } from 'vscode-languageclient/node';
 import { registerCommands } from './commands.js';
 import { registerPages } from './pages.js';
+import { registerPapers } from './papers.js';
 import { registerPreview } from './preview.js';
 import { registerStatus } from './status.js';
 
@@ -28,6 +29,7 @@ export function activate(context: ExtensionContext): void {
     context.subscriptions.push(status);
 
     registerCommands(context, client);
+    registerPapers(context, client);
     registerPages(context, client);
     registerPreview(context, client);
     registerStatus(context, client);

@@ -5,7 +5,7 @@ export function previewShell(): string {
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'; script-src 'nonce-${nonce}'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'; script-src 'nonce-${nonce}'">
 <title>Report</title>
 </head>
 <body>
@@ -20,13 +20,15 @@ window.addEventListener('message', ({ data }) => {
     const top = window.scrollY;
     document.documentElement.lang = page.documentElement.lang;
     document.documentElement.className = page.documentElement.className;
-    for (const style of document.querySelectorAll('style[data-report]')) {
-        style.remove();
-    }
-    for (const style of page.querySelectorAll('style')) {
+    // A style sheet that stays the same is kept, so that its fonts are not read anew after every edit.
+    const kept = [...document.querySelectorAll('style[data-report]')];
+    [...page.querySelectorAll('style')].forEach((style, index) => {
         style.dataset.report = '';
-        document.head.append(document.adoptNode(style));
-    }
+        if (kept[index]?.textContent !== style.textContent) {
+            kept[index]?.remove();
+            document.head.append(document.adoptNode(style));
+        }
+    });
     document.body.className = page.body.className;
     document.body.replaceChildren(...[...page.body.childNodes].map(node => document.adoptNode(node)));
     window.scrollTo(0, top);

@@ -83,15 +83,24 @@ export async function load(paths: readonly string[]): Promise<Loaded> {
 }
 
 /** Writes through a temporary file beside the target, then renames: never a half-written file. */
-export async function writeWhole(path: string, content: string): Promise<void> {
-    const target = resolve(path);
-    await mkdir(dirname(target), { recursive: true });
-    const temporary = `${target}.${randomBytes(6).toString('hex')}.tmp`;
+export const writeWhole = (path: string, content: string | Uint8Array): Promise<void> => writeAllWhole([[path, content]]);
+
+/** Writes files that belong together: all of them stand beside their targets before the first is put in its place. */
+export async function writeAllWhole(files: readonly (readonly [path: string, content: string | Uint8Array])[]): Promise<void> {
+    const ready: { readonly temporary: string; readonly target: string }[] = [];
     try {
-        await writeFile(temporary, content);
-        await rename(temporary, target);
+        for (const [path, content] of files) {
+            const target = resolve(path);
+            await mkdir(dirname(target), { recursive: true });
+            const temporary = `${target}.${randomBytes(6).toString('hex')}.tmp`;
+            ready.push({ temporary, target });
+            await writeFile(temporary, content);
+        }
+        for (const { temporary, target } of ready) {
+            await rename(temporary, target);
+        }
     } catch (error) {
-        await rm(temporary, { force: true });
+        await Promise.all(ready.map(({ temporary }) => rm(temporary, { force: true })));
         throw error;
     }
 }

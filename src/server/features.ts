@@ -9,12 +9,13 @@ import type { createGarboardLspServices } from '../editor/services.js';
 import { catalogueText } from '../record/catalogue.js';
 import { assembleReport, type PhotoSource } from '../report/assemble.js';
 import { readOutsideFacts } from '../report/outside.js';
+import type { NodeShelf } from '../host/shelf.js';
 import { requests, type OpenProblem, type ProblemsResult, type ReportParams, type ReportResult } from './protocol.js';
 
 /** Quiet after a keystroke before picture files are looked at. */
 const photoDelayMs = 400;
 
-export function serveRequests(connection: Connection, { shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource): void {
+export function serveRequests(connection: Connection, { shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource, shelf?: NodeShelf): void {
     const analyser = language.editor.Analyser;
     const documents = shared.workspace.LangiumDocuments;
     const lineOf = (span: { uri: string; start: number }) => {
@@ -22,11 +23,12 @@ export function serveRequests(connection: Connection, { shared, language }: Retu
         return { line: position?.line ?? 0, character: position?.character ?? 0 };
     };
 
-    followPhotos({ shared, language }, photos);
+    followPhotos({ shared, language }, photos, shelf);
 
     connection.onRequest(requests.report, async ({ uri, mode }: ReportParams): Promise<ReportResult | undefined> => {
         const analysis = await shared.workspace.WorkspaceLock.read(() => analyser.analysisOf(uri));
-        return analysis && assembleReport(analysis, { photos, mode, lineOf: span => lineOf(span).line + 1 });
+        const last = analysis && await shelf?.lastRecord(analysis.record.survey?.number ?? '', analysis.record.mainUri);
+        return analysis && assembleReport(analysis, { photos, mode, lineOf: span => lineOf(span).line + 1, ...(last ? { lastRecord: last.document } : {}) });
     });
 
     connection.onRequest(requests.problems, async ({ uri }: { uri: string }): Promise<ProblemsResult | undefined> => {
@@ -60,7 +62,7 @@ export function serveRequests(connection: Connection, { shared, language }: Retu
 }
 
 /** Picture files are looked at once typing pauses; where they tell something new, the survey is judged again. */
-function followPhotos({ shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource): void {
+function followPhotos({ shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource, shelf?: NodeShelf): void {
     const analyser = language.editor.Analyser;
     const { DocumentBuilder, TextDocuments, WorkspaceLock } = shared.workspace;
     let timer: NodeJS.Timeout | undefined;
@@ -70,7 +72,7 @@ function followPhotos({ shared, language }: ReturnType<typeof createGarboardLspS
             for (const { record } of await WorkspaceLock.read(() => analyser.analysesOf(uri))) {
                 if (!seen.has(record.mainUri)) {
                     seen.add(record.mainUri);
-                    if (analyser.setOutside(record.mainUri, await readOutsideFacts(record, photos))) {
+                    if (analyser.setOutside(record.mainUri, await readOutsideFacts(record, photos, shelf))) {
                         await WorkspaceLock.write(token => DocumentBuilder.update([URI.parse(record.mainUri)], [], token));
                     }
                 }

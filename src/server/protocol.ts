@@ -1,4 +1,60 @@
 /** Requests beyond the language server protocol, shared by server and client. Types only: no host is imported. */
+import type { OutputForm } from '../host/forms.js';
+import type { DocumentKind } from '../report/documents.js';
+
+export type { DocumentKind, OutputForm };
+
+/** What forms on paper need to be told, from the user's settings. */
+interface PrintParams {
+    readonly paper?: 'a4' | 'letter';
+    /** Program that prints PDFs; one is looked for where left out. */
+    readonly browser?: string;
+    /** Token under which the server tells what goes on, as text. */
+    readonly progress?: string;
+}
+
+export interface WriteParams extends PrintParams {
+    readonly uri: string;
+    readonly document: DocumentKind;
+    readonly forms: readonly OutputForm[];
+    /** Folder beside the survey's main file. */
+    readonly folder: string;
+}
+
+/** Why nothing came of it. `no-browser` can be mended by a setting. */
+export interface NotDone {
+    readonly state: 'stopped' | 'no-survey' | 'no-browser' | 'failed';
+    readonly message: string;
+}
+
+export type WriteResult = NotDone | {
+    readonly state: 'written';
+    readonly paths: readonly string[];
+    readonly openErrors: number;
+    readonly photoFaults: readonly string[];
+};
+
+export interface IssueParams extends PrintParams {
+    readonly uri: string;
+    readonly forms: readonly OutputForm[];
+    readonly signedBy: string;
+    /** ISO date of issue where the survey gives none. */
+    readonly today: string;
+}
+
+export type IssueAnswer = NotDone
+    | { readonly state: 'refused'; readonly refusals: readonly string[] }
+    | { readonly state: 'issued'; readonly folder: string; readonly name: string; readonly manifestSha256: string };
+
+/** Who could sign, by the survey: offered first. */
+export interface SignersResult {
+    readonly names: readonly string[];
+    readonly openErrors: number;
+}
+
+export interface VerifyAnswer {
+    readonly issues: readonly { readonly folder: string; readonly name: string; readonly verdict: 'unchanged' | 'changed' | 'unreadable'; readonly faults: readonly string[] }[];
+}
 
 export interface ReportParams {
     readonly uri: string;
@@ -39,4 +95,8 @@ export const requests = {
     explain: 'garboard/explain',
     draftAll: 'garboard/draftAll',
     newSurvey: 'garboard/newSurvey',
+    write: 'garboard/write',
+    signers: 'garboard/signers',
+    issue: 'garboard/issue',
+    verify: 'garboard/verify',
 } as const;
