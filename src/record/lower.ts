@@ -255,7 +255,9 @@ export function lowerSurvey({ main, files, catalogue, outside = {} }: SurveyFile
         photoFacts: outside.photos ?? new Map(), ...(outside.followed ? { followed: outside.followed } : {}), ...(outside.lastIssue ? { lastIssue: outside.lastIssue } : {}),
         gaps: gaps.list,
     };
-    checkReferences(record, proses, gaps);
+    // The firm's standing words are the same for every survey, and their references must hold in this one.
+    const standing = [...vocabulary.wording.values()].filter(({ isFirms }) => isFirms).flatMap(({ fact }) => fact.values).flatMap(value => value.type === 'text' ? [value.prose] : []);
+    checkReferences(record, [...proses, ...standing], gaps);
     return record;
 }
 

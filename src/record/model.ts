@@ -137,6 +137,10 @@ export interface PhotoFacts {
     readonly isMissing?: boolean;
     /** When it was taken by the camera's clock, as 2026-10-06T14:05:00 without a zone. */
     readonly taken?: string;
+    /** Where it was taken by the camera's receiver: degrees (WGS 84), north and east positive. */
+    readonly position?: { readonly latitude: number; readonly longitude: number };
+    /** SHA-256 of the file in hexadecimal, where the report is being issued. */
+    readonly sha256?: string;
 }
 
 export interface Component<K extends KindName = KindName> extends FactSet<K> {

@@ -6,6 +6,7 @@ import { isCoverage, isDeclaration, isFirm, isKind, isMaterial, isOutline, isPer
 import { parseFigure } from '../quantities/index.js';
 import { lowerFacts, type ValueContext } from './facts.js';
 import { Gaps } from './gaps.js';
+import { isEmptyText, judgeOutline, judgeWording, mayBeEmpty } from './house-report.js';
 import type { Fact, FactSet, Firm, Gap, KindInfo, Material, Person, PhraseText, PropertyType, Span, Standard, Vocabulary, WordingFact, WordList, YardstickFact } from './model.js';
 import { parseProse, plainText } from './prose.js';
 import { headSpan, partSpan, spanOf, type SourceFile } from './source.js';
@@ -180,10 +181,17 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
                 // A firm's own plan for a kind takes the place of the catalogue's.
                 coverages.set(element.name, { kind: 'coverage', facts: lowerFacts(element.members, 'coverage', context(uri)) });
             } else if (isOutline(element) && element.name) {
-                outlines.set(element.name, { kind: 'outline', facts: lowerFacts(element.members, 'outline', context(uri)) });
+                const outline: FactSet<'outline'> = { kind: 'outline', facts: lowerFacts(element.members, 'outline', context(uri)) };
+                if (!isBuiltIn) {
+                    judgeOutline(element.name, partSpan(element, 'name', uri), outline, wordLists.get('survey-kind'), gaps);
+                }
+                outlines.set(element.name, outline);
             } else if (isWording(element)) {
                 for (const [name, fact] of lowerFacts(element.members, 'wording', context(uri))) {
-                    wording.set(name, { fact, isFirms: !isBuiltIn });
+                    judgeWording(name, fact, gaps);
+                    if (!isEmptyText(fact) || mayBeEmpty(name)) {
+                        wording.set(name, { fact, isFirms: !isBuiltIn });
+                    }
                 }
             } else if (isFirm(element)) {
                 firm = { kind: 'firm', name: element.title ? plainText(element.title) : '', facts: lowerFacts(element.members, 'firm', context(uri)), span: spanOf(element, uri) };

@@ -27,7 +27,7 @@ function partsOf(text: string): { readonly systems: string[]; readonly ids: stri
     return { systems, ids: [...record.components.keys(), ...record.runs.map(run => run.id), ...record.findings.map(finding => finding.id), ...record.readings.map(reading => reading.id), ...record.systems.map(system => system.id)] };
 }
 
-function largestSurvey(): string {
+export function largestSurvey(): string {
     const parts = readdirSync(folder).filter(name => name.endsWith('.survey')).sort().map(name => partsOf(readFileSync(join(folder, name), 'utf8')));
     const lines = ['survey "B-2" pre-purchase { attended 2026-10-06 ashore "yard" }', 'vessel "Bench" { type: sailing-yacht  length-overall: 12 m  length-on-deck: 11.8 m  fuel: diesel  water: salt  built: 1998 }'];
     for (let round = 0; lines.length < wanted; round++) {
@@ -40,7 +40,7 @@ function largestSurvey(): string {
     return `${lines.join('\n')}\n`;
 }
 
-function median(times: readonly number[]): number {
+export function median(times: readonly number[]): number {
     return [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
 }
 

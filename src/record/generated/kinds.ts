@@ -1498,6 +1498,16 @@ export interface SurveyFacts {
     readonly 'issue': Quantity;
     /** Number of the earlier report that this one follows up */
     readonly 'follows': Text;
+    /** When urgent matters were told */
+    readonly 'told-on': DateValue;
+    /** To whom urgent matters were told */
+    readonly 'told-to': Text;
+    /** How urgent matters were told, and at what hour */
+    readonly 'told-how': Text;
+    /** Whom the letter of compliance goes to */
+    readonly 'underwriter': Text;
+    /** The underwriter's number for the vessel */
+    readonly 'policy': Text;
     /** Folder of the photographs, beside this file */
     readonly 'photos': Text;
     /** How she lay for the survey, where the attendances do not say */
@@ -1528,6 +1538,34 @@ export interface SurveyFacts {
     readonly 'openings-inside': Quantity;
     /** Openings blanked, glassed over or welded shut */
     readonly 'openings-blanked': Quantity;
+    /** Why she was not seen out of the water */
+    readonly 'not-hauled': Text;
+    /** Why no value is given */
+    readonly 'no-value': Text;
+    /** At a damage survey: what happened, as told, and by whom */
+    readonly 'occurrence': Text;
+    /** When it happened, as told */
+    readonly 'occurrence-date': DateValue;
+    /** At what time of day, as told */
+    readonly 'occurrence-time': Quantity;
+    /** Where it happened, as told */
+    readonly 'occurrence-place': Text;
+    /** The cause as it is alleged, and by whom */
+    readonly 'cause-stated': Text;
+    /** What was found that bears on the cause */
+    readonly 'evidence': Text;
+    /** The cause as far as the evidence goes, in the surveyor's opinion */
+    readonly 'cause-opinion': Text;
+    /** Extent of the damage, and what was opened up to see it */
+    readonly 'extent': Text;
+    /** How it is to be repaired */
+    readonly 'repair-method': Text;
+    /** Time the repair takes */
+    readonly 'repair-time': Quantity;
+    /** Damage that is likely beyond what was seen, or cannot be ruled out */
+    readonly 'further-damage': Text;
+    /** At a delivery: the contract, its date and its specification */
+    readonly 'contract': Text;
 }
 
 /** Vessel. Her identity and dimensions. */
@@ -1744,8 +1782,16 @@ export interface FindingFacts {
 
 /** Valuation. The opinion of value and what it rests on. */
 export interface ValuationFacts {
+    /** What the value is wanted for, and by whom */
+    readonly 'purpose': Text;
     /** The definition of value used */
     readonly 'basis': Text;
+    /** Assumptions that, found untrue, would change the value */
+    readonly 'assumptions': Text;
+    /** What is taken for granted of her condition */
+    readonly 'condition-assumed': Text;
+    /** Services to this vessel in the three years before, or that there were none */
+    readonly 'prior-services': Text;
     /** Date the opinion is for */
     readonly 'effective': DateValue;
     /** Approaches used, and why others were left out */
@@ -1764,6 +1810,12 @@ export interface ValuationFacts {
     readonly 'high': Quantity;
     /** Cost of a like new vessel today */
     readonly 'replacement': Quantity;
+    /** What age and wear take off the cost of a like new vessel, as a share of it */
+    readonly 'depreciation': Quantity;
+    /** What dated design and gear take off it, as a share of it */
+    readonly 'obsolescence': Quantity;
+    /** The sales comparison approach: what it gave, or why it was left out */
+    readonly 'sales-approach': Text;
     /** The cost approach: what it gave, or why it was left out */
     readonly 'cost-approach': Text;
     /** The income approach: what it gave, or why it was left out */
@@ -1774,6 +1826,8 @@ export interface ValuationFacts {
     readonly 'repairs': Text;
     /** Components whose repair is taken off */
     readonly 'repairs-of': ComponentRef;
+    /** How the approaches and the comparables were weighed into the opinion */
+    readonly 'reconciled': Text;
     /** Why the opinion, its sales or their spread stand although a limit says otherwise */
     readonly 'explained': Text;
     /** In the surveyor's words */
@@ -2448,6 +2502,12 @@ export interface HullOpeningFacts extends Omit<FittingFacts, 'size'> {
     readonly 'below-waterline': Quantity;
     /** Height of its center above the waterline at rest */
     readonly 'above-waterline': Quantity;
+    /** Distance abaft the foremost point of the hull, for the plan of the openings */
+    readonly 'from-bow': Quantity;
+    /** Distance before the aftermost point of the hull, for the plan of the openings */
+    readonly 'from-stern': Quantity;
+    /** Distance from the centerline, to the side recorded */
+    readonly 'from-centerline': Quantity;
     /** Whether it goes under when she heels (7 degrees under power, rail down under sail) */
     readonly 'below-heeled-waterline': Word<'yes' | 'no'>;
     /** Whether it is in use */
@@ -2897,7 +2957,7 @@ export interface SteeringFacts extends ComponentFacts {
 /** Reading. A table of readings. */
 export interface ReadingFacts {
     /** What is measured; it decides the columns */
-    readonly 'measures': Word<'moisture' | 'wood-moisture' | 'percussion' | 'thickness' | 'potential' | 'bonding' | 'compression' | 'temperature' | 'trial' | 'oil-sample' | 'battery' | 'charging' | 'voltage-drop' | 'insulation' | 'leakage' | 'polarity' | 'level' | 'freeboard' | 'play' | 'tension' | 'gas-test' | 'tube-pressure' | 'pressure' | 'other'>;
+    readonly 'measures': Word<'moisture' | 'wood-moisture' | 'percussion' | 'thickness' | 'potential' | 'bonding' | 'compression' | 'temperature' | 'trial' | 'oil-sample' | 'battery' | 'charging' | 'voltage-drop' | 'insulation' | 'leakage' | 'polarity' | 'level' | 'freeboard' | 'play' | 'tension' | 'gas-test' | 'tube-pressure' | 'pressure' | 'contract' | 'handover' | 'other'>;
     /** Instrument */
     readonly 'instrument': Text;
     /** Serial of the instrument */
@@ -3266,18 +3326,128 @@ export interface PressureRowFacts extends ReadingRowFacts {
     readonly 'pressure': Quantity;
 }
 
-/** Outline. The sections of a report of a kind of survey, in their order. A section that is not named is left out, except what a reader must be told. */
+/** Row of a contract list. One matter of the contract of a new vessel against what was found aboard. */
+export interface ContractRowFacts extends ReadingRowFacts {
+    /** What the contract says */
+    readonly 'contract': Text;
+    /** What was found */
+    readonly 'found': Text;
+    /** Whether the two agree */
+    readonly 'agrees': Word<'yes' | 'no' | 'in-part' | 'not-yet' | 'not-seen'>;
+}
+
+/** Row of what is handed over. One paper, key or spare that comes with a new vessel. */
+export interface HandoverRowFacts extends ReadingRowFacts {
+    /** Whether it came with her */
+    readonly 'state': Word<'handed-over' | 'to-follow' | 'missing' | 'not-due'>;
+}
+
+/** Outline. The sections of a report of a kind of survey, in their order. A section that is not named is left out, except what a reader must be told. The outline any-kind is for a survey without a kind. */
 export interface OutlineFacts {
     /** Sections in their order */
-    readonly 'sections': Word<'summary' | 'earlier' | 'changes' | 'scope' | 'limits' | 'definitions' | 'standards' | 'particulars' | 'damage' | 'systems' | 'measurements' | 'trial' | 'findings' | 'accepted' | 'recommendations' | 'value' | 'assumptions' | 'statement' | 'photos' | 'documents'>;
+    readonly 'sections': Word<'summary' | 'earlier' | 'changes' | 'scope' | 'limits' | 'definitions' | 'standards' | 'particulars' | 'damage' | 'contract' | 'systems' | 'measurements' | 'trial' | 'findings' | 'accepted' | 'recommendations' | 'value' | 'assumptions' | 'statement' | 'photos' | 'documents'>;
     /** Why it is so ordered */
     readonly 'remarks': Text;
 }
 
-/** Wording. The standing words of a report. A firm's own, set in its house file, stand in the place of these. */
+/** Wording. The standing words of a report. A firm's own, set in its house file, stand in the place of these, one by one. Words that lead into a section may be set empty; cautions, what was not done, and statements may be put otherwise but not left out. Facts may stand in braces, as {vessel.name}. */
 export interface WordingFacts {
+    /** Leads into the limits */
+    readonly 'limits-lead': Text;
+    /** Leads into the words used in the report */
+    readonly 'definitions-lead': Text;
+    /** Leads into the standards cited */
+    readonly 'standards-lead': Text;
+    /** Leads into the comparison with the contract */
+    readonly 'contract-lead': Text;
+    /** Leads into the trial */
+    readonly 'trial-lead': Text;
+    /** Leads into the findings */
+    readonly 'findings-lead': Text;
+    /** Leads into what is accepted as it stands */
+    readonly 'accepted-lead': Text;
+    /** Leads into the recommendations in one list */
+    readonly 'recommendations-lead': Text;
+    /** Leads into the valuation */
+    readonly 'value-lead': Text;
+    /** Leads into how figures were computed */
+    readonly 'assumptions-lead': Text;
+    /** Leads into the papers seen */
+    readonly 'documents-lead': Text;
+    /** Leads into the photographs */
+    readonly 'photos-lead': Text;
+    /** What the value means, where a valuation does not record it; there is none unless the firm sets it */
+    readonly 'definition-of-value': Text;
+    /** Stands at the head of the damage, and in the summary of a damage survey */
+    readonly 'without-prejudice': Text;
+    /** Stands first and last in a survey of a part only */
+    readonly 'part-only': Text;
+    /** Caution of the day; stands in every report */
+    readonly 'caution-day': Text;
+    /** Caution of what could be reached; stands in every report */
+    readonly 'caution-reach': Text;
+    /** Caution of what was told; stands where a fact is recorded as stated */
+    readonly 'caution-stated': Text;
+    /** Caution of engines; stands where an engine or generator is recorded */
+    readonly 'caution-engines': Text;
+    /** Caution of wiring; stands where electrical gear is recorded */
+    readonly 'caution-wiring': Text;
+    /** Caution of tanks; stands where a tank is recorded */
+    readonly 'caution-tanks': Text;
+    /** Caution of moisture readings; stands where there are any */
+    readonly 'caution-moisture': Text;
+    /** Caution of sounding; stands where a percussion map is recorded */
+    readonly 'caution-sounding': Text;
+    /** Caution of gauging; stands where thickness was gauged */
+    readonly 'caution-gauging': Text;
+    /** Caution of potentials; stands where they were read */
+    readonly 'caution-potentials': Text;
+    /** Caution of the mast; stands where one is recorded that was neither climbed nor unstepped */
+    readonly 'caution-mast': Text;
+    /** Caution of sails; stands where one is recorded that was not hoisted */
+    readonly 'caution-sails': Text;
+    /** Caution of what was not computed; stands in every report */
+    readonly 'caution-computed': Text;
+    /** Caution of standards; stands in every report */
+    readonly 'caution-standards': Text;
+    /** Caution of the work; stands in every report */
+    readonly 'caution-work': Text;
+    /** Caution of value; stands where a value is given */
+    readonly 'caution-value': Text;
+    /** Caution of title; stands in every report */
+    readonly 'caution-title': Text;
+    /** Caution of who may rely on the report; stands in every report */
+    readonly 'caution-reliance': Text;
+    /** Says that no trial is recorded, where the kind of survey has one */
+    readonly 'no-trial': Text;
+    /** Says that she was not seen out of the water, where the kind of survey asks for it */
+    readonly 'not-hauled': Text;
+    /** Says that she was not seen afloat, where the kind of survey asks for it */
+    readonly 'not-afloat': Text;
+    /** Says that no series of measurements is recorded, where the kind of survey has some */
+    readonly 'no-measurements': Text;
+    /** Says that no value is given, where the kind of survey gives one */
+    readonly 'no-value': Text;
+    /** Says that the contract was not compared, at a delivery */
+    readonly 'no-contract': Text;
+    /** Leads into what became of the earlier recommendations */
+    readonly 'earlier-lead': Text;
+    /** Stands at the foot of the yard's work list */
+    readonly 'work-list-limits': Text;
+    /** Stands at the foot of the letter on urgent matters */
+    readonly 'urgent-letter-limits': Text;
+    /** Stands at the foot of a letter of compliance */
+    readonly 'compliance-limits': Text;
     /** The statement that is signed */
     readonly 'statement': Text;
+    /** Follows it where an attendance is recorded */
+    readonly 'statement-attended': Text;
+    /** Follows it where none is */
+    readonly 'statement-not-attended': Text;
+    /** Follows it at a damage survey */
+    readonly 'statement-damage': Text;
+    /** Follows it where a value is given: the certification of the value */
+    readonly 'statement-value': Text;
 }
 
 /** Spar. A mast, boom or other spar. */
@@ -3916,6 +4086,8 @@ export interface KindFacts {
     readonly 'gas-test-row': GasTestRowFacts;
     readonly 'tube-pressure-row': TubePressureRowFacts;
     readonly 'pressure-row': PressureRowFacts;
+    readonly 'contract-row': ContractRowFacts;
+    readonly 'handover-row': HandoverRowFacts;
     readonly 'outline': OutlineFacts;
     readonly 'wording': WordingFacts;
     readonly 'spar': SparFacts;
@@ -3958,6 +4130,7 @@ export interface AnyFacts {
     readonly 'above-bilge-water': Word<'yes' | 'no'>;
     readonly 'above-sidelights': Quantity;
     readonly 'above-waterline': Quantity;
+    readonly 'accepted-lead': Text;
     readonly 'access': Text;
     readonly 'acid': Word<'yes' | 'no'>;
     readonly 'acidity': Quantity;
@@ -3970,6 +4143,7 @@ export interface AnyFacts {
     readonly 'agent': Word<'dry-chemical' | 'clean-agent' | 'carbon-dioxide' | 'foam' | 'other'> | Word<'clean-agent' | 'carbon-dioxide' | 'aerosol' | 'other'>;
     readonly 'agent-mass': Quantity;
     readonly 'agent-mass-now': Quantity;
+    readonly 'agrees': Word<'yes' | 'no' | 'in-part' | 'not-yet' | 'not-seen'>;
     readonly 'air-beside': Quantity;
     readonly 'air-draft': Quantity;
     readonly 'air-end': Quantity;
@@ -3986,6 +4160,8 @@ export interface AnyFacts {
     readonly 'area': Quantity;
     readonly 'area-ratio': Quantity;
     readonly 'asking': Quantity;
+    readonly 'assumptions': Text;
+    readonly 'assumptions-lead': Text;
     readonly 'at-end': Quantity;
     readonly 'at-engine': Word<'yes' | 'no'>;
     readonly 'at-galley': Word<'yes' | 'no'>;
@@ -4053,6 +4229,26 @@ export interface AnyFacts {
     readonly 'cap-pressure': Quantity;
     readonly 'capacity': Quantity;
     readonly 'capacity-measured': Quantity;
+    readonly 'cause-opinion': Text;
+    readonly 'cause-stated': Text;
+    readonly 'caution-computed': Text;
+    readonly 'caution-day': Text;
+    readonly 'caution-engines': Text;
+    readonly 'caution-gauging': Text;
+    readonly 'caution-mast': Text;
+    readonly 'caution-moisture': Text;
+    readonly 'caution-potentials': Text;
+    readonly 'caution-reach': Text;
+    readonly 'caution-reliance': Text;
+    readonly 'caution-sails': Text;
+    readonly 'caution-sounding': Text;
+    readonly 'caution-standards': Text;
+    readonly 'caution-stated': Text;
+    readonly 'caution-tanks': Text;
+    readonly 'caution-title': Text;
+    readonly 'caution-value': Text;
+    readonly 'caution-wiring': Text;
+    readonly 'caution-work': Text;
     readonly 'cell': Word<'silver-chloride' | 'copper-sulfate' | 'zinc'>;
     readonly 'certified-type': Word<'type-i' | 'type-ii' | 'type-iii' | 'unlabeled'>;
     readonly 'chafed': Word<'yes' | 'no'>;
@@ -4090,8 +4286,10 @@ export interface AnyFacts {
     readonly 'commercial': Word<'yes' | 'no'>;
     readonly 'comparables-least': Quantity;
     readonly 'comparables-spread': Quantity;
+    readonly 'compliance-limits': Text;
     readonly 'compression': Quantity;
     readonly 'condition': Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen'> | Word<'sound' | 'serviceable' | 'worn' | 'defective' | 'failed' | 'not-proved' | 'not-seen' | 'perished' | 'cracked' | 'soft' | 'swollen' | 'chafed'> | Word<'better' | 'same' | 'worse'>;
+    readonly 'condition-assumed': Text;
     readonly 'conditions': Text;
     readonly 'conductor': ComponentRef;
     readonly 'conducts': Word<'yes' | 'no'>;
@@ -4099,6 +4297,8 @@ export interface AnyFacts {
     readonly 'container': Word<'canister' | 'valise'>;
     readonly 'contains': Word<'salt-water' | 'fresh-water' | 'brackish-water' | 'fuel' | 'gas' | 'exhaust' | 'coolant' | 'air'>;
     readonly 'contents': Quantity;
+    readonly 'contract': Text;
+    readonly 'contract-lead': Text;
     readonly 'coolant': Quantity;
     readonly 'cord': ComponentRef;
     readonly 'core': MaterialValue;
@@ -4130,9 +4330,12 @@ export interface AnyFacts {
     readonly 'decayed': Word<'yes' | 'no'>;
     readonly 'deck-material': MaterialValue;
     readonly 'deepest-berth': Quantity;
+    readonly 'definition-of-value': Text;
     readonly 'definitions': Text;
+    readonly 'definitions-lead': Text;
     readonly 'deflection': Quantity;
     readonly 'density': Quantity;
+    readonly 'depreciation': Quantity;
     readonly 'depth': Quantity;
     readonly 'design-category': Word<'a' | 'b' | 'c' | 'd'>;
     readonly 'designer': Text;
@@ -4146,6 +4349,7 @@ export interface AnyFacts {
     readonly 'distance-from-inlet': Quantity;
     readonly 'distance-to-opening': Quantity;
     readonly 'distress-button': Word<'yes' | 'no'>;
+    readonly 'documents-lead': Text;
     readonly 'dogs': Word<'sound' | 'stiff' | 'broken' | 'missing' | 'not-tried'>;
     readonly 'draft': Quantity;
     readonly 'drain-back-length': Quantity;
@@ -4164,6 +4368,7 @@ export interface AnyFacts {
     readonly 'earlier': Text;
     readonly 'earlier-date': DateValue;
     readonly 'earlier-hours': Quantity;
+    readonly 'earlier-lead': Text;
     readonly 'earlier-source': Text;
     readonly 'earth': Quantity;
     readonly 'earth-resistance': Quantity;
@@ -4189,6 +4394,7 @@ export interface AnyFacts {
     readonly 'expires': DateValue;
     readonly 'explained': Text;
     readonly 'exposed-area': Quantity;
+    readonly 'extent': Text;
     readonly 'external-regulator': Word<'yes' | 'no'>;
     readonly 'fabric': Word<'pvc' | 'chlorosulfonated-rubber' | 'polyurethane' | 'unknown'>;
     readonly 'faces': Word<'forward' | 'aft' | 'turning'>;
@@ -4199,6 +4405,7 @@ export interface AnyFacts {
     readonly 'female-thread': Word<'npt' | 'nps' | 'bspp' | 'bspt' | 'none'>;
     readonly 'fill-bond': Word<'yes' | 'no'>;
     readonly 'filled': Word<'full' | 'low' | 'empty' | 'not-seen'> | Quantity;
+    readonly 'findings-lead': Text;
     readonly 'fitted': DateValue;
     readonly 'fixed': Word<'yes' | 'no'>;
     readonly 'flag': Text;
@@ -4219,11 +4426,16 @@ export interface AnyFacts {
     readonly 'follows': Text;
     readonly 'form': Word<'ring' | 'horseshoe' | 'cushion' | 'other'>;
     readonly 'fouled': Word<'yes' | 'no'>;
+    readonly 'found': Text;
     readonly 'freeze-point': Quantity;
     readonly 'fresh-water': Word<'yes' | 'no'>;
     readonly 'from': Text;
+    readonly 'from-bow': Quantity;
+    readonly 'from-centerline': Quantity;
+    readonly 'from-stern': Quantity;
     readonly 'fuel': Word<'diesel' | 'gasoline' | 'electric'> | Word<'diesel' | 'gasoline' | 'electric' | 'none'> | Word<'gas' | 'diesel' | 'alcohol' | 'electric'> | Word<'gas' | 'diesel' | 'solid' | 'electric'> | Word<'electric' | 'gas'> | Word<'diesel' | 'gasoline'>;
     readonly 'fuel-capacity': Quantity;
+    readonly 'further-damage': Text;
     readonly 'fuse': Quantity;
     readonly 'fused': Word<'yes' | 'no'>;
     readonly 'gap': Quantity;
@@ -4338,6 +4550,7 @@ export interface AnyFacts {
     readonly 'lights-dim': Word<'yes' | 'no'>;
     readonly 'limit': Quantity;
     readonly 'limits': Text;
+    readonly 'limits-lead': Text;
     readonly 'line-charged': Word<'yes' | 'no'>;
     readonly 'lining': Word<'rubber' | 'wood' | 'polymer' | 'white-metal' | 'bronze'>;
     readonly 'link-now': Quantity;
@@ -4378,7 +4591,7 @@ export interface AnyFacts {
     readonly 'measured': Word<'afloat' | 'ashore'> | Quantity;
     readonly 'measured-capacity': Quantity;
     readonly 'measured-flow': Quantity;
-    readonly 'measures': Word<'moisture' | 'wood-moisture' | 'percussion' | 'thickness' | 'potential' | 'bonding' | 'compression' | 'temperature' | 'trial' | 'oil-sample' | 'battery' | 'charging' | 'voltage-drop' | 'insulation' | 'leakage' | 'polarity' | 'level' | 'freeboard' | 'play' | 'tension' | 'gas-test' | 'tube-pressure' | 'pressure' | 'other'>;
+    readonly 'measures': Word<'moisture' | 'wood-moisture' | 'percussion' | 'thickness' | 'potential' | 'bonding' | 'compression' | 'temperature' | 'trial' | 'oil-sample' | 'battery' | 'charging' | 'voltage-drop' | 'insulation' | 'leakage' | 'polarity' | 'level' | 'freeboard' | 'play' | 'tension' | 'gas-test' | 'tube-pressure' | 'pressure' | 'contract' | 'handover' | 'other'>;
     readonly 'metal': MaterialValue;
     readonly 'metal-tank-life': Quantity;
     readonly 'meter-behind': Word<'nothing' | 'tank' | 'metal' | 'wet-locker' | 'unknown'>;
@@ -4403,10 +4616,21 @@ export interface AnyFacts {
     readonly 'neutral-joined': Word<'on-inverter' | 'always' | 'never' | 'not-tried'>;
     readonly 'neutral-joined-aboard': Word<'apart' | 'joined' | 'not-tried'>;
     readonly 'night': Word<'yes' | 'no'>;
+    readonly 'no-contract': Text;
     readonly 'no-discharge-waters': Word<'yes' | 'no'>;
+    readonly 'no-measurements': Text;
+    readonly 'no-trial': Text;
+    readonly 'no-value': Text;
     readonly 'noise': Text;
     readonly 'nominal-voltage': Quantity;
+    readonly 'not-afloat': Text;
+    readonly 'not-hauled': Text;
     readonly 'number': Text;
+    readonly 'obsolescence': Quantity;
+    readonly 'occurrence': Text;
+    readonly 'occurrence-date': DateValue;
+    readonly 'occurrence-place': Text;
+    readonly 'occurrence-time': Quantity;
     readonly 'of': ComponentRef;
     readonly 'official-number': Text;
     readonly 'offshore': Word<'yes' | 'no'>;
@@ -4445,6 +4669,7 @@ export interface AnyFacts {
     readonly 'panel-area': Quantity;
     readonly 'paper': Word<'title' | 'registration' | 'documentation' | 'builders-certificate' | 'bill-of-sale' | 'survey-report' | 'other'> | Word<'a4' | 'letter'>;
     readonly 'part': ComponentRef;
+    readonly 'part-only': Text;
     readonly 'particulars': Text;
     readonly 'parts': Word<'hull' | 'deck' | 'openings' | 'metals' | 'propulsion' | 'cooling' | 'exhaust' | 'fuel' | 'steering' | 'dc' | 'ac' | 'bilge' | 'water' | 'sanitation' | 'gas' | 'galley' | 'ventilation' | 'fire' | 'lifesaving' | 'navigation' | 'rig' | 'deck-gear' | 'tender' | 'papers'>;
     readonly 'passes-shore-power': Word<'yes' | 'no'>;
@@ -4455,6 +4680,7 @@ export interface AnyFacts {
     readonly 'persons': Quantity;
     readonly 'persons-load': Quantity;
     readonly 'photos': Text;
+    readonly 'photos-lead': Text;
     readonly 'pin': Word<'in-place' | 'loose' | 'gone'>;
     readonly 'pinned': Word<'yes' | 'no'>;
     readonly 'pit': Quantity;
@@ -4473,6 +4699,7 @@ export interface AnyFacts {
     readonly 'polarity': Word<'right' | 'reversed' | 'not-tried'>;
     readonly 'polarity-indicator': Word<'yes' | 'no'>;
     readonly 'poles': Quantity;
+    readonly 'policy': Text;
     readonly 'port': Quantity | Text;
     readonly 'portable': Word<'yes' | 'no'>;
     readonly 'position': Word<'open' | 'shut'>;
@@ -4491,6 +4718,7 @@ export interface AnyFacts {
     readonly 'present-mass': Quantity;
     readonly 'present-volume': Quantity;
     readonly 'pressure': Quantity;
+    readonly 'prior-services': Text;
     readonly 'probe': Quantity;
     readonly 'protects': ComponentRef;
     readonly 'provenance': Word<'published' | 'secondary' | 'computed' | 'memory' | 'practice' | 'chosen'>;
@@ -4518,6 +4746,8 @@ export interface AnyFacts {
     readonly 'real-flow': Quantity;
     readonly 'reason-for-urgency': Text;
     readonly 'recommend': Text;
+    readonly 'recommendations-lead': Text;
+    readonly 'reconciled': Text;
     readonly 'reference': Quantity;
     readonly 'reference-fitted': DateValue;
     readonly 'registered': Word<'yes' | 'no'>;
@@ -4535,6 +4765,8 @@ export interface AnyFacts {
     readonly 'remarks': Text;
     readonly 'remote': Word<'yes' | 'no'>;
     readonly 'remote-steering': Word<'yes' | 'no'>;
+    readonly 'repair-method': Text;
+    readonly 'repair-time': Quantity;
     readonly 'repairs': Text;
     readonly 'repairs-deducted': Quantity;
     readonly 'repairs-of': ComponentRef;
@@ -4570,6 +4802,7 @@ export interface AnyFacts {
     readonly 'sail-kind': Text;
     readonly 'saildrive-seal-life': Quantity;
     readonly 'sale-age': Quantity;
+    readonly 'sales-approach': Text;
     readonly 'sample': Text;
     readonly 'sampled': Quantity;
     readonly 'scale': Text;
@@ -4583,7 +4816,7 @@ export interface AnyFacts {
     readonly 'seams': Word<'sound' | 'lifting' | 'leaking' | 'not-seen'> | Word<'tight' | 'weeping' | 'open' | 'not-seen'>;
     readonly 'second-clamp-below-waterline': Word<'advise' | 'ignore'>;
     readonly 'section': Text;
-    readonly 'sections': Word<'summary' | 'earlier' | 'changes' | 'scope' | 'limits' | 'definitions' | 'standards' | 'particulars' | 'damage' | 'systems' | 'measurements' | 'trial' | 'findings' | 'accepted' | 'recommendations' | 'value' | 'assumptions' | 'statement' | 'photos' | 'documents'>;
+    readonly 'sections': Word<'summary' | 'earlier' | 'changes' | 'scope' | 'limits' | 'definitions' | 'standards' | 'particulars' | 'damage' | 'contract' | 'systems' | 'measurements' | 'trial' | 'findings' | 'accepted' | 'recommendations' | 'value' | 'assumptions' | 'statement' | 'photos' | 'documents'>;
     readonly 'secured': Word<'yes' | 'no'>;
     readonly 'secured-by': Word<'handle-off' | 'padlock' | 'tie' | 'none' | 'not-seen'> | Word<'locked-door' | 'none' | 'not-seen'>;
     readonly 'seen': Text;
@@ -4639,6 +4872,7 @@ export interface AnyFacts {
     readonly 'spins': Word<'yes' | 'no'>;
     readonly 'spring-clips': Word<'yes' | 'no'>;
     readonly 'stage': Word<'bulk' | 'absorption' | 'float' | 'equalizing'>;
+    readonly 'standards-lead': Text;
     readonly 'standing': Word<'law' | 'voluntary' | 'practice'>;
     readonly 'standpipe': Word<'yes' | 'no'>;
     readonly 'standpipe-above-waterline': Quantity;
@@ -4647,8 +4881,12 @@ export interface AnyFacts {
     readonly 'start-pressure': Quantity;
     readonly 'started': Quantity;
     readonly 'starts': Quantity;
-    readonly 'state': Word<'ashore' | 'afloat'> | Word<'cold' | 'hot'> | Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
+    readonly 'state': Word<'ashore' | 'afloat'> | Word<'cold' | 'hot'> | Word<'handed-over' | 'to-follow' | 'missing' | 'not-due'> | Word<'sound' | 'cracked' | 'bent' | 'rust-weeping'>;
     readonly 'statement': Text;
+    readonly 'statement-attended': Text;
+    readonly 'statement-damage': Text;
+    readonly 'statement-not-attended': Text;
+    readonly 'statement-value': Text;
     readonly 'status-shown': Word<'yes' | 'no'>;
     readonly 'steady-shore-load': Quantity;
     readonly 'stepped': Word<'keel' | 'deck' | 'unstepped'>;
@@ -4687,6 +4925,9 @@ export interface AnyFacts {
     readonly 'tightness': Word<'tight' | 'loose' | 'not-tried'>;
     readonly 'tip-gap': Quantity;
     readonly 'tip-play': Quantity;
+    readonly 'told-how': Text;
+    readonly 'told-on': DateValue;
+    readonly 'told-to': Text;
     readonly 'tonnage-form': Word<'ship' | 'sailing' | 'sailing-keel-in-depth' | 'box'>;
     readonly 'tonnage-system': Word<'simplified' | 'formal'>;
     readonly 'tools': Text;
@@ -4699,6 +4940,7 @@ export interface AnyFacts {
     readonly 'transom-width': Quantity;
     readonly 'treatment': Word<'none' | 'type-i' | 'type-ii' | 'type-iii'>;
     readonly 'trial': Text;
+    readonly 'trial-lead': Text;
     readonly 'trim': Word<'works' | 'slow' | 'stuck' | 'not-tried'>;
     readonly 'trip-current': Quantity;
     readonly 'trip-time': Quantity;
@@ -4707,13 +4949,16 @@ export interface AnyFacts {
     readonly 'turns': Quantity;
     readonly 'turns-engaged': Quantity;
     readonly 'type': Word<'motor-yacht' | 'sailing-yacht' | 'catamaran' | 'trimaran' | 'steel-vessel' | 'aluminum-workboat' | 'wooden-classic' | 'houseboat' | 'rigid-inflatable' | 'gasoline-cruiser'>;
+    readonly 'underwriter': Text;
     readonly 'unit': ComponentRef;
     readonly 'unmarked-parts': ComponentRef;
     readonly 'urgency': Word<'at-once' | 'before-launch' | 'before-departure' | 'before-use' | 'before-completion' | 'within-days' | 'next-haul-out' | 'in-upkeep' | 'keep-watch' | 'note-only'>;
+    readonly 'urgent-letter-limits': Text;
     readonly 'urgent-share': Quantity;
     readonly 'usable-lead': Quantity;
     readonly 'usable-lithium': Quantity;
     readonly 'used-on': Word<'inland' | 'coastal' | 'offshore'>;
+    readonly 'value-lead': Text;
     readonly 'valves': Text;
     readonly 'vapor-tight': Word<'yes' | 'no'>;
     readonly 'vent-at-bottom': Word<'yes' | 'no'>;
@@ -4754,6 +4999,8 @@ export interface AnyFacts {
     readonly 'wire': ComponentRef;
     readonly 'wire-rigging-life': Quantity;
     readonly 'within-reach': Word<'yes' | 'no'>;
+    readonly 'without-prejudice': Text;
+    readonly 'work-list-limits': Text;
     readonly 'works': Word<'yes' | 'no' | 'not-tried'> | Word<'free' | 'stiff' | 'seized' | 'not-tried'>;
     readonly 'works-by': Word<'mechanical' | 'hydraulic'>;
     readonly 'worn-side': Word<'even' | 'port' | 'starboard' | 'top' | 'bottom'>;
