@@ -1,5 +1,5 @@
 /** One section a system: its parts with all that is recorded, its runs, and what touches what. */
-import type { Component, Finding, System } from '../../record/model.js';
+import type { Component, Finding, Run, System } from '../../record/model.js';
 import { componentAnchor, definitions, table, type ReportContext, type Section } from '../context.js';
 import { html, idPart, joined, nothing, type Html } from '../html.js';
 import { proseHtml, proseInline } from '../prose.js';
@@ -29,6 +29,8 @@ export function systemSections(context: ReportContext): Section[] {
             findingsBy.set(home, (findingsBy.get(home) ?? new Set()).add(finding));
         }
     }
+    // How to read the drawings is told where the first of them stands.
+    const firstDrawn = [...record.systems, rest].find(system => (runsBy.get(system.id) ?? []).some(isDrawn(context)));
     return [...record.systems, rest].flatMap((system: Pick<System, 'id' | 'title'> & Partial<System>) => {
         const components = componentsBy.get(system.id) ?? [];
         const runs = runsBy.get(system.id) ?? [];
@@ -41,24 +43,31 @@ export function systemSections(context: ReportContext): Section[] {
         const id = `system-${idPart(system.id === '' ? 'other' : system.id)}`;
         return [{
             id, title: system.title || capital(wordText(system.id)), body: html`
-<p${system.span ? context.source(system.span) : nothing}>${capital(counted(components.length, 'part'))} recorded. ${findings.length === 0 ? 'No finding concerns this system.' : html`${findings.length === 1 ? 'Finding' : 'Findings'}: ${joined(findings.map(f => html`${context.linkTo(f)} ${f.title}`), '; ')}.`}</p>
+<p${system.span ? context.source(system.span) : nothing}>${capital(counted(components.length, 'part is', 'parts are'))} recorded here. ${findings.length === 0 ? 'No finding concerns this system.' : html`${findings.length === 1 ? 'Finding' : 'Findings'}: ${joined(findings.map(f => html`${context.linkTo(f)} ${f.title}`), '; ')}.`}</p>
 ${components.length === 0 ? nothing : table(`${system.title || capital(wordText(system.id))}: parts`, [{ title: 'Part' }, { title: 'Recorded' }, { title: 'Condition' }, { title: 'See' }], components.map(component => ({
             attributes: html` id="${componentAnchor(component)}"${context.source(component.span)}`,
             cells: [partName(context, component), recorded(context, component), condition(context, component), references(context, component)],
         })), 'parts')}
 ${runs.length === 0 ? nothing : html`<h3>Runs</h3>
-${runs.some(run => marksOf(context, run).length > 0) ? html`<p class="small">Runs that a finding or problem concerns are drawn. Each part is as high as its recorded size, dashed where none is recorded; two sizes that do not meet stand in figures under the joint. Bands on a hose are its clamps, teeth a thread, a wave the waterline. A diamond marks a joint, a flag a part; the numbers are told beneath.</p>` : nothing}
-${runs.map(run => marksOf(context, run).length > 0 && run.components.length > 0
-        ? drawRun(context, run, `run-${idPart(run.id)}`)
+${system === firstDrawn ? html`<p class="small">Runs that a finding or problem concerns are drawn. Each part is as high as its recorded size, dashed where none is recorded; two sizes that do not meet stand in figures under the joint. Bands on a hose are its clamps, teeth a thread, a wave the waterline. A diamond marks a joint, a flag a part; the numbers are told beneath.</p>` : nothing}
+${runs.map(run => isDrawn(context)(run)
+        ? html`${drawRun(context, run, `run-${idPart(run.id)}`)}${runFacts(context, run)}`
         : html`<p class="run-words" id="run-${idPart(run.id)}"${context.source(run.span)}><strong>${run.title ?? run.id}</strong> (${run.id}): ${runInWords(context, run)}</p>
-`)}`}
+${runFacts(context, run)}`)}`}
 ${contacts.length === 0 ? nothing : html`<h3>Metals in contact</h3>
-<ul>${contacts.map(contact => html`<li${context.source(contact.span)}>${joined(contact.components.map(c => context.linkToComponent(c)), ' with ')}${contact.facts.size === 0 ? nothing : html`: ${joined([...contact.facts.keys()].map(name => html`${propertyTitle(name).toLowerCase()} ${context.values(contact, name)}`), ', ')}`}</li>
+<ul>${contacts.map(contact => html`<li${context.source(contact.span)}>${joined(contact.components.map(c => context.linkToComponent(c)), ' with ')}${contact.facts.size === 0 ? nothing : html`: ${joined([...contact.facts.keys()].map(name => html`${propertyTitle(name).toLowerCase()} ${context.text(contact, name) ?? ''}`), ', ')}`}</li>
 `)}</ul>`}
-${unseen.length === 0 ? nothing : html`<ul class="unseen">${unseen.map(entry => html`<li><strong>${entry.absent ? 'Not fitted' : 'Not seen'}:</strong> ${entry.what}${entry.reason ? html`, ${proseInline(context, entry.reason)}` : nothing}</li>
+${unseen.length === 0 ? nothing : html`<ul class="unseen">${unseen.map(entry => html`<li><strong>${entry.absent ? 'Not fitted' : 'Not seen'}:</strong> ${entry.what}${entry.reason ? html`: ${proseInline(context, entry.reason)}` : nothing}</li>
 `)}</ul>`}`,
         }];
     });
+}
+
+const isDrawn = (context: ReportContext) => (run: Run): boolean => run.components.length > 0 && marksOf(context, run).length > 0;
+
+/** What is recorded of a run as a whole. */
+function runFacts(context: ReportContext, run: Run): Html {
+    return run.facts.size === 0 ? nothing : html`<div class="small">${definitions([...run.facts.keys()].map(name => [propertyTitle(name), context.values(run, name)] as const), 'run-in')}</div>`;
 }
 
 function partName(context: ReportContext, component: Component): Html {
