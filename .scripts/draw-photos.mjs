@@ -168,6 +168,10 @@ const heelBolts = () => `${box(0, 0, 1200, 1600, color.sky)}${box(0, 1350, 1200,
     + `${[140, 280, 420].map((x, i) => `${shape(`M${x - 44} 1132 l22 -38 h44 l22 38 l-22 38 h-44 z`, 'url(#rust)')}${stroke(`M${x} 1172 q${8 - i * 6} 60 ${i * 4 - 6} ${100 + i * 24}`, 16, color.rustLight, 'opacity=".85"')}`).join('')}`
     + `${label(420, 1420, 'steel bolts in the bronze heel', 290, 1150)}${label(700, 700, 'rudder', 640, 560)}`;
 
+const heelBolt = () => `${box(0, 0, 1600, 1200, 'url(#bronze)')}${box(0, 0, 1600, 150, color.paint)}${stroke('M0 150 H1600', 10, ink)}${disc(800, 580, 300, color.bronzeDark)}${disc(800, 580, 262, '#8a7448', `stroke="${ink}" stroke-width="3"`)}${shape('M640 590 l74 -130 l96 -14 l92 22 l62 122 l-58 118 l-96 26 l-104 -20 z', 'url(#rust)')}`
+    + `${shape('M716 540 l70 -44 l88 22 l34 74 l-40 66 l-92 10 l-58 -52 z', color.steelLight, `stroke="${color.steelDark}" stroke-width="4"`)}${[[690, 640, 20], [900, 500, 16], [760, 470, 14], [912, 650, 12]].map(([x, y, r]) => disc(x, y, r, color.rust, '')).join('')}${stroke('M790 720 q-20 150 10 330 M850 706 q30 120 6 240', 26, color.rustLight, 'opacity=".8"')}${stroke('M520 900 H1080', 6, ink)}${Array.from({ length: 15 }, (_, i) => stroke(`M${520 + i * 40} 900 v${i % 5 === 0 ? 40 : 22}`, 5, ink)).join('')}`
+    + `${label(1080, 1030, 'rule, 2 mm a mark', 1040, 920)}${label(90, 300, 'bronze casting', 480, 470)}`;
+
 const exhaustHose = () => `${inside(1600, 1200)}${part(0, 430, 560, 620, '#55606a', 60)}${part(540, 560, 190, 210, '#6b7680', 6)}${hose('M640 664 L1040 664 C1300 664 1300 400 1600 330', 250, { wire: true })}${clamp(690, 664, 250)}${stroke('M1060 560 q30 40 10 90 q40 20 20 70 M1120 552 q26 44 6 90 M1180 548 q20 36 0 70', 7, '#15181a')}`
     + `${words(820, 690, 42, 'EXHAUST 50', `fill="${color.white}" font-family="DejaVu Sans Mono, monospace" opacity=".75"`)}${label(760, 980, 'one clamp at the muffler', 716, 800)}${label(930, 360, 'cracks at the bend', 1110, 600)}${label(120, 300, 'muffler', 260, 460)}`;
 
@@ -192,6 +196,7 @@ const pictures = [
     ['0219-foot-pump-valve', '2026-10-06 10:44:32', 'foot-pump intake valve', footPumpValve],
     ['0226-shaft-anode', '2026-10-06 11:31:20', 'shaft anode and propeller', shaftAnode],
     ['0231-rudder-heel', '2026-10-06 11:50:48', 'rudder heel casting, port side', heelBolts, 8],
+    ['0232-heel-bolt', '2026-10-06 11:52:26', 'middle bolt of the heel casting', heelBolt],
     ['0240-exhaust-hose', '2026-10-06 13:34:15', 'exhaust hose at the muffler', exhaustHose],
     ['0305-moisture-meter', '2026-10-08 10:15:37', 'moisture readings, port bottom', moistureMeter],
 ];

@@ -16,6 +16,8 @@ const steps = [
 if (!quick) {
     const { findChromium } = await import('./ensure-chromium.mjs');
     console.log(`Chromium: ${await findChromium()}`);
+    const { findLibreOffice } = await import('./ensure-libreoffice.mjs');
+    console.log(`LibreOffice: ${await findLibreOffice() ?? 'none'}`);
 }
 steps.push(['units, protocol, report', bin('vitest'), ['run', '--config', '.config/vitest.config.ts', ...(quick ? ['--exclude', '**/*.browser.test.ts'] : [])]]);
 if (!quick) {
