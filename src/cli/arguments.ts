@@ -12,7 +12,7 @@ export const usage = `garboard check PATH…              problems of every surv
     --answered                       show also problems that are answered
 garboard report FILE              write the report of a survey, or another paper of it
     --to html,pdf,docx,json,csv      forms of output, one or several (that of the file's ending, or html)
-    -o, --output FILE                where (out/NAME.FORM beside the survey); a folder where it ends in /
+    -o, --output FILE                where (out/NAME.FORM beside the survey); a folder where it is one, or ends in /
     --document ${documentKinds.join('|')}
                                      which paper (report)
     --paper a4|letter                sheet to print on (the firm's, or a4)

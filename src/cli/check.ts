@@ -6,11 +6,15 @@ import { readOutsideFacts } from '../report/outside.js';
 import { nodePhotoSource } from '../host/node-photos.js';
 import { nodeShelf } from '../host/shelf.js';
 import { listProblems, type FileProblems, type ListedProblem } from '../report/problem-list.js';
+import { printable } from '../report/html.js';
 import { sarif } from '../report/sarif.js';
 import type { Arguments } from './arguments.js';
-import { load, pathOf, positionIn, surveyFilesUnder, writeWhole } from '../host/files.js';
+import { expectWritable, load, pathOf, positionIn, surveyFilesUnder, writeWhole } from '../host/files.js';
 
 export async function check(options: Extract<Arguments, { command: 'check' }>): Promise<number> {
+    if (options.output !== undefined) {
+        await expectWritable(options.output);
+    }
     const paths = await surveyFilesUnder(options.paths);
     const { parsed, texts } = await load(paths);
     const photos = nodePhotoSource();
@@ -52,7 +56,8 @@ function asText(files: readonly FileProblems[], { hints, answered }: { readonly 
             count[problem.answeredBy === null ? problem.severity : 'answered']++;
             if (shown(problem)) {
                 const answer = problem.answeredBy === null ? '' : `  [answered by ${problem.answeredBy}]`;
-                lines.push(`${file}:${problem.line}:${problem.column}: ${problem.severity}: ${problem.message} (${problem.check})${answer}`);
+                // Texts of a survey stand in messages: none may begin a line of its own, or move the cursor.
+                lines.push(printable(`${file}:${problem.line}:${problem.column}: ${problem.severity}: ${problem.message} (${problem.check})${answer}`).replaceAll('\n', ' '));
             }
         }
     }

@@ -1,7 +1,8 @@
 /** `garboard report`: the report of one survey, or another paper of it, in one form or several, each written whole or not at all. */
+import { stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { NoBrowserError } from '../host/browser.js';
-import { pathOf, positionIn } from '../host/files.js';
+import { expectWritable, pathOf, positionIn } from '../host/files.js';
 import { makeForms, outputPath, writeForms } from '../host/forms.js';
 import { nodePhotoSource } from '../host/node-photos.js';
 import type { Arguments } from './arguments.js';
@@ -16,6 +17,12 @@ export function report({ file, output, forms, document, paper, browser, verbose 
             return 2;
         }
         const { main, analysis, texts, lastRecord } = survey;
+        const path = pathOf(main);
+        const isFolder = output !== undefined && await stat(output).then(info => info.isDirectory(), () => false);
+        const place = { stem: basename(path, '.survey'), folder: join(dirname(path), 'out'), document, forms, ...(output === undefined ? {} : { output: isFolder ? join(output, '/') : output }) };
+        for (const form of forms) {
+            await expectWritable(outputPath(form, place));
+        }
         const progress = progressLine(file, verbose);
         const made = await makeForms(analysis, {
             forms, document, photos, signal, position: (uri, offset) => positionIn(texts.get(uri) ?? '', offset), onProgress: step => progress.show(step),
@@ -32,8 +39,6 @@ export function report({ file, output, forms, document, paper, browser, verbose 
             return 2;
         }
         progress.clear();
-        const path = pathOf(main);
-        const place = { stem: basename(path, '.survey'), folder: join(dirname(path), 'out'), document, forms, ...(output === undefined ? {} : { output }) };
         const written = await writeForms(made, form => outputPath(form, place));
         for (const fault of made.photoFaults) {
             process.stderr.write(`garboard: ${fault}\n`);

@@ -2,7 +2,7 @@
 import type { Analysis } from '../checks/analyse.js';
 import { analyseSurvey, recordOf } from '../checks/survey.js';
 import { nodeShelf } from '../host/shelf.js';
-import { addressOf, load, surveyFilesUnder } from '../host/files.js';
+import { addressOf, expectSurveyFile, load } from '../host/files.js';
 import { isMainFile, mainFilesOf } from '../record/documents.js';
 import type { PhotoSource } from '../report/assemble.js';
 import { readOutsideFacts } from '../report/outside.js';
@@ -20,7 +20,7 @@ export interface SurveyFile {
 
 /** The survey that a file belongs to; undefined, and said on standard error, where it belongs to none. @throws Error naming a file that cannot be read. */
 export async function analyseFile(file: string, photos: PhotoSource): Promise<SurveyFile | undefined> {
-    await surveyFilesUnder([file]);
+    await expectSurveyFile(file);
     const { parsed, texts } = await load([file]);
     const files = new Map([...parsed].map(([uri, p]) => [uri, p.file]));
     const uri = addressOf(file);

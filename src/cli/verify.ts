@@ -1,17 +1,22 @@
 /** `garboard verify`: says, file by file, whether anything of an issue has changed since it was made. */
 import { relative } from 'node:path';
 import { verifyIssues, type VerifiedFile, type VerifiedIssue } from '../host/verify.js';
+import { printable } from '../report/html.js';
 import type { Arguments } from './arguments.js';
 
 export async function verify({ dir, allowedSigners, format }: Extract<Arguments, { command: 'verify' }>): Promise<number> {
     const issues = (await verifyIssues(dir, allowedSigners === undefined ? {} : { allowedSigners })).map(issue => ({ ...issue, folder: (relative(process.cwd(), issue.folder) || '.').replaceAll('\\', '/') }));
-    process.stdout.write(format === 'json' ? `${JSON.stringify({ version: 1, issues }, undefined, 2)}\n` : issues.map(issueText).join('\n'));
+    process.stdout.write(format === 'json' ? `${JSON.stringify({ version: 1, issues }, undefined, 2)}\n` : issues.map(verifiedText).join('\n'));
     return Math.max(...issues.map(({ verdict }) => verdict === 'unreadable' ? 2 : verdict === 'changed' ? 1 : 0));
 }
 
 const words: Readonly<Record<VerifiedFile['state'], string>> = { unchanged: 'unchanged', changed: 'CHANGED', missing: 'MISSING', 'not-read': 'NOT READ' };
 
-function issueText(issue: VerifiedIssue): string {
+/** Names and details come from a folder that anybody may have made: none may begin a line of its own, or move the cursor. */
+const inLine = (text: string): string => printable(text).replace(/[\n\t]+/g, ' ');
+
+/** What is found, as text. */
+export function verifiedText(issue: VerifiedIssue): string {
     const { folder, verdict, files, extra, faults } = issue;
     const name = issue.number === undefined ? '' : `: report ${issue.number}, issue ${issue.issue ?? ''} of ${issue.date ?? ''}, ${issue.vessel ?? ''}, signed by ${issue.signedBy ?? ''}`;
     const lines = [
@@ -20,8 +25,10 @@ function issueText(issue: VerifiedIssue): string {
         ...faults.map(fault => `  ${fault}`),
         ...verdict === 'unreadable' ? [] : [...previousLine(issue), ...workingLines(issue), ...signatureLines(issue)],
     ];
-    const verdicts = { unchanged: 'Nothing of this issue has changed.', changed: 'This issue is NOT as it was made.', unreadable: 'This issue cannot be verified.' };
-    return `${folder}${name}\n${lines.join('\n')}\n  ${verdicts[verdict]}\n`;
+    const put = extra.length === 0 ? '' : ` ${extra.length === 1 ? 'A file was' : `${extra.length} files were`} put beside it: nothing vouches for ${extra.length === 1 ? 'it' : 'them'}.`;
+    const isOfSignature = issue.signature?.state === 'bad' && faults.length === 1 && files.every(({ state }) => state === 'unchanged');
+    const verdicts = { unchanged: `Nothing of this issue has changed.${put}`, changed: `${isOfSignature ? 'Its files agree with its manifest, but its signature CANNOT be relied on.' : 'This issue is NOT as it was made.'}${put}`, unreadable: 'This issue cannot be verified.' };
+    return `${inLine(`${folder}${name}`)}\n${[...lines, `  ${verdicts[verdict]}`].map(line => `${inLine(line)}\n`).join('')}`;
 }
 
 function previousLine({ previous }: VerifiedIssue): string[] {

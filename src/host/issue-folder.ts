@@ -5,6 +5,7 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { readdir } from 'node:fs/promises';
+import { printable } from '../report/html.js';
 
 export const issuedFolder = 'issued';
 export const manifestName = 'manifest.json';
@@ -45,6 +46,9 @@ export interface Manifest {
     readonly previous?: { readonly issue: number; readonly folder: string; readonly manifestSha256: string };
     readonly files: readonly ManifestFile[];
 }
+
+/** The number of a report as it is printed and kept in a record: without signs that no reader sees, and blanks at its ends. */
+export const printedNumber = (number: string): string => printable(number).trim();
 
 /** Names that Windows keeps for devices, whatever follows the first dot. */
 const device = /^(?:CON|PRN|AUX|NUL|COM\d|LPT\d)(?:\.|$)/i;
@@ -131,6 +135,9 @@ export function parseManifest(text: string): Manifest {
     if (!isText(survey?.number) || !isText(survey.main) || !isText(vessel?.name) || !Number.isSafeInteger(issue) || !isText(date) || !/^\d{4}-\d{2}-\d{2}$/.test(date) || !isText(signedBy) || !Array.isArray(files)
         || previous !== undefined && (!Number.isSafeInteger(previous.issue) || !isText(previous.folder) || !isInside(previous.folder) || previous.folder.includes('/') || !isText(previous.manifestSha256))) {
         throw new Error('parts of it are missing or are not what they should be');
+    }
+    if (!files.some(file => file?.role === 'record' && file.path === recordName) || !files.some(file => file?.role === 'output')) {
+        throw new Error(`it names no report or no ${recordName}, which every issue has`);
     }
     for (const file of files as readonly Partial<ManifestFile>[]) {
         const { path, role, frozen } = file ?? {};

@@ -21,10 +21,10 @@ import { readOutsideFacts } from '../report/outside.js';
 import { listProblems } from '../report/problem-list.js';
 import { recordJson, recordText, type RecordDocument } from '../report/record-json.js';
 import type { NamedBrowser } from './browser.js';
-import { addressOf, load, pathOf, positionIn } from './files.js';
+import { addressOf, fileTrouble, load, makeFolder, pathOf, positionIn } from './files.js';
 import { makeForms, type FormStep, type OutputForm } from './forms.js';
 import {
-    digestLines, digestName, issuedFolder, issueFolderName, issueFoldersOf, manifestName, parseManifest, recordName, sha256, sha256OfFile, type Manifest, type ManifestFile,
+    digestLines, digestName, issuedFolder, issueFolderName, issueFoldersOf, manifestName, parseManifest, printedNumber, recordName, sha256, sha256OfFile, type Manifest, type ManifestFile,
 } from './issue-folder.js';
 import { nodeShelf, readRecord, type FrozenRecord, type NodeShelf } from './shelf.js';
 import { signManifest, type SigningKey } from './signing.js';
@@ -116,7 +116,7 @@ async function issue(file: string, options: IssueOptions): Promise<IssueResult> 
     const { analysis, folder } = survey;
     const { record } = analysis;
     const issued = join(folder, issuedFolder);
-    const number = record.survey?.number?.trim() ?? '';
+    const number = printedNumber(record.survey?.number ?? '');
     const earlier = number === '' ? [] : await earlierIssues(number, issued);
     const stamp = stampOf(survey, earlier, options);
     const after = recordJson(analysis, { ...positions(survey), issue: stamp });
@@ -243,7 +243,7 @@ async function earlierIssues(number: string, issued: string): Promise<readonly F
     const folders = await issueFoldersOf(number, issued);
     return Promise.all(folders.map(async ({ name }) => {
         const record = await readRecord(join(issued, name));
-        if (!record?.isFrozen || record.document.survey?.number?.trim() !== number || !record.document.issue) {
+        if (!record?.isFrozen || printedNumber(record.document.survey?.number ?? '') !== number || !record.document.issue) {
             return refuse(`${issuedFolder}/${name} is no longer as it was issued: its record ${record ? 'differs from its manifest' : 'cannot be read'}. Restore it from a copy before another issue is made; garboard verify tells what changed.`);
         }
         return record;
@@ -267,7 +267,7 @@ function stampOf(survey: Survey, earlier: readonly FrozenRecord[], options: Issu
     const refusals: Refusal[] = listProblems([analysis], [], { ...positions(survey), files: record.uris }).flatMap(({ file, problems }) => problems
         .filter(problem => problem.severity === 'error' && problem.answeredBy === null).map(({ line, column, message }) => ({ at: { file, line, column }, message })));
     const add = (message: string, span: Span | undefined) => refusals.push({ message, ...(span ? { at: place(span) } : {}) });
-    if ((head?.number?.trim() ?? '') === '') {
+    if (printedNumber(head?.number ?? '') === '') {
         add('The report has no number; write it after survey, as in survey "TC-2026-041" pre-purchase.', head?.span);
     }
     const last = earlier[0]?.document.issue;
@@ -311,8 +311,18 @@ function dateOf({ analysis: { record } }: Survey, last: RecordDocument['issue'] 
         return undefined;
     }
     const date = written?.type === 'date' ? written.figure : asked ?? dayOf(today);
+    if (date && date.iso > dayAfter(today)) {
+        add(`${date.iso} is after today, ${today} by the clock of this machine, and a report is not dated ahead. ${written ? 'Write the day of this issue after issued:, or take the line out' : 'Give the day of this issue after --date, or leave it out'}; or set the clock.`, fact?.span);
+        return undefined;
+    }
+    const attended = record.survey?.attendances.map(each => each.date?.iso ?? '').sort().at(-1) ?? '';
+    // Where the survey itself says issued:, a check compares the two.
+    if (date && !written && date.iso < attended) {
+        add(`${date.iso} is before ${attended}, the last attendance, so the report would be dated before what it tells. Give the day of this issue after --date, or correct the attendance.`, record.survey?.span);
+        return undefined;
+    }
     if (date && last && date.iso < last.date) {
-        add(`${date.iso} is before ${last.date}, the date of issue ${last.number}. ${written ? 'Write the day of this issue after issued:, or take the line out.' : 'Give the day of this issue with --date.'}`, fact?.span);
+        add(`${date.iso} is before ${last.date}, the date of issue ${last.number}. ${written ? 'Write the day of this issue after issued:, or take the line out.' : 'Write issued: and the day of this issue in the survey block.'}`, fact?.span);
         return undefined;
     }
     if (date && last && written && date.iso === last.date && date.iso !== today) {
@@ -322,19 +332,31 @@ function dateOf({ analysis: { record } }: Survey, last: RecordDocument['issue'] 
     return date;
 }
 
-function signerOf({ survey, vocabulary }: SurveyRecord, { signedBy }: IssueOptions, add: Add): string | undefined {
-    const nameOf = (property: string) => {
+/** The day after an ISO date: elsewhere it has begun already. */
+function dayAfter(iso: string): string {
+    return new Date(Date.parse(`${iso}T00:00:00Z`) + 86_400_000).toISOString().slice(0, 10);
+}
+
+/** Names of those who may sign, the surveyor first and then the reviewer. Empty where the survey names no surveyor: it is open then who signs. */
+export function signersOf({ survey, vocabulary }: SurveyRecord): readonly string[] {
+    const [surveyor, reviewer] = ['surveyor', 'reviewer'].map(property => {
         const value = survey?.facts.get(property)?.values[0];
         return value?.type === 'person' ? vocabulary.people.get(value.id)?.name ?? value.id : undefined;
-    };
-    const surveyor = nameOf('surveyor');
+    });
+    return surveyor === undefined ? [] : [...new Set([surveyor, reviewer ?? surveyor])];
+}
+
+function signerOf(record: SurveyRecord, { signedBy }: IssueOptions, add: Add): string | undefined {
+    const { survey } = record;
+    const signers = signersOf(record);
+    const [surveyor] = signers;
     const given = signedBy?.trim();
     if (surveyor === undefined && !given) {
         add('The survey does not say who signs; write surveyor: and the id of a person of the house file in the survey block.', survey?.span);
         return undefined;
     }
-    if (given && surveyor !== undefined && ![surveyor, nameOf('reviewer')].includes(given)) {
-        add(`--signed-by ${given} is neither the surveyor of the survey, ${surveyor}, nor its reviewer. The report names who signs, so change the survey or leave --signed-by out.`, survey?.facts.get('surveyor')?.span);
+    if (given && surveyor !== undefined && !signers.includes(given)) {
+        add(`${given} is neither the surveyor of the survey, ${surveyor}, nor its reviewer. The report names who signs: change surveyor: in the survey, or have one of them sign.`, survey?.facts.get('surveyor')?.span);
         return undefined;
     }
     return given || surveyor;
@@ -413,15 +435,23 @@ async function removeLeftovers(issued: string): Promise<void> {
 
 /** Writes all files into a folder of their own and gives it its name in one step. Gives the file of the signature. */
 async function freeze(issued: string, name: string, files: readonly { readonly path: string; readonly content: string | Uint8Array }[], sign: SigningKey | undefined): Promise<string | undefined> {
-    await mkdir(issued, { recursive: true });
-    await removeLeftovers(issued);
     const building = join(issued, `.${name}.tmp-${randomBytes(6).toString('hex')}`);
-    await mkdir(building);
+    try {
+        await makeFolder(issued);
+        await removeLeftovers(issued);
+        await mkdir(building);
+    } catch (error) {
+        throw notWritten(error, issued);
+    }
     try {
         for (const { path, content } of files) {
             const target = join(building, ...path.split('/'));
-            await mkdir(dirname(target), { recursive: true });
-            await writeFile(target, content, { flag: 'wx', flush: true });
+            try {
+                await mkdir(dirname(target), { recursive: true });
+                await writeFile(target, content, { flag: 'wx', flush: true });
+            } catch (error) {
+                throw notWritten(error, join(issued, name, ...path.split('/')));
+            }
         }
         const signature = sign ? await signManifest(join(building, manifestName), sign) : undefined;
         const digests = await Promise.all([manifestName, ...signature === undefined ? [] : [signature]].map(async each => ({ name: each, sha256: sha256(await readFile(join(building, each))) })));
@@ -434,15 +464,17 @@ async function freeze(issued: string, name: string, files: readonly { readonly p
             if (await lstat(join(issued, name)).then(() => true, () => false)) {
                 refuse(`${issuedFolder}/${name} was made meanwhile by another run, and stays as it is. Look at it; then issue again if anything is still to be amended.`);
             }
-            throw error;
+            throw notWritten(error, join(issued, name));
         }
         await syncFolder(issued);
         return signature;
     } catch (error) {
-        await rm(building, { recursive: true, force: true });
+        await rm(building, { recursive: true, force: true }).catch(() => undefined); // What went wrong first is what is told; the next run clears up.
         throw error;
     }
 }
+
+const notWritten = (error: unknown, path: string): Error => new Error(`${fileTrouble(error, path, 'written')} Nothing is issued.`, { cause: error });
 
 /** Has the system write a folder's entries to disk; Windows does so by itself and lets no folder be opened. */
 async function syncFolder(path: string): Promise<void> {

@@ -14,7 +14,7 @@ import { issuedReportOf } from '../report/issued-report.js';
 import type { ReportShelf } from '../report/outside.js';
 import { recordJson, type RecordDocument } from '../report/record-json.js';
 import { addressOf, load, pathOf, positionIn } from './files.js';
-import { issuedFolder, issueFoldersOf, manifestName, parseManifest, recordName, sha256 } from './issue-folder.js';
+import { issuedFolder, issueFoldersOf, manifestName, parseManifest, printedNumber, recordName, sha256 } from './issue-folder.js';
 
 /** Levels above the folder of the main file that are looked through. */
 const levelsUp = 3;
@@ -56,7 +56,7 @@ export function nodeShelf(): NodeShelf {
                 kept = { stamp, record: await readRecord(folder) };
                 records.set(folder, kept);
             }
-            if (kept.record?.document.survey?.number === number) {
+            if (kept.record && printedNumber(kept.record.document.survey?.number ?? '') === number) {
                 return kept.record;
             }
         }
@@ -64,7 +64,10 @@ export function nodeShelf(): NodeShelf {
     };
     // A text that is not saved yet has nothing beside it.
     const isSaved = (mainUri: string) => mainUri.startsWith('file:');
-    const lastRecord = async (number: string, mainUri: string) => number !== '' && isSaved(mainUri) ? newestIn(number, join(dirname(pathOf(mainUri)), issuedFolder)) : undefined;
+    const lastRecord = async (written: string, mainUri: string) => {
+        const number = printedNumber(written);
+        return number !== '' && isSaved(mainUri) ? newestIn(number, join(dirname(pathOf(mainUri)), issuedFolder)) : undefined;
+    };
 
     const liveReport = async (path: string, mainUri: string): Promise<IssuedReport | undefined> => {
         const kept = live.get(path);
@@ -91,7 +94,8 @@ export function nodeShelf(): NodeShelf {
             const record = await lastRecord(number, mainUri);
             return record && reportOf(record, mainUri);
         },
-        async followed(number, mainUri) {
+        async followed(written, mainUri) {
+            const number = printedNumber(written);
             if (number === '' || !isSaved(mainUri)) {
                 return undefined;
             }
@@ -101,7 +105,7 @@ export function nodeShelf(): NodeShelf {
             const isFresh = before !== undefined && (before.place?.type === 'issued' || Date.now() - before.at < searchAgainMs);
             if (isFresh) {
                 const report = before.place && await reportAt(before.place, number, mainUri);
-                if (report?.number === number || !before.place) {
+                if (!before.place || report && printedNumber(report.number) === number) {
                     return report;
                 }
             }
@@ -173,7 +177,7 @@ async function readLive(path: string, mainUri: string): Promise<{ readonly stamp
 
 /** Where a report lies: an `issued` folder that holds it, else a survey of that number. Nearest first. */
 async function search(number: string, mainPath: string, newestIn: (number: string, issued: string) => Promise<FrozenRecord | undefined>): Promise<Place | undefined> {
-    const head = new RegExp(`(?:^|[\\s}])survey\\s+"${number.replace(/[\\"{}]/g, '\\$&').replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}"`, 'm');
+    const head = new RegExp(`(?:^|[\\s}])survey\\s+"\\s*${number.replace(/[\\"{}]/g, '\\$&').replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}\\s*"`, 'm');
     const seen = new Set<string>();
     let survey: string | undefined;
     let folder = dirname(mainPath);

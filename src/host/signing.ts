@@ -3,7 +3,7 @@
  * key and which program is taken from git's settings of the user and of the system, never from those of a repository:
  * a folder that somebody sends must not choose what is run.
  */
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { access, constants, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { homedir, tmpdir } from 'node:os';
 import { isAbsolute, join, resolve } from 'node:path';
 import { signatureNames } from './issue-folder.js';
@@ -88,7 +88,9 @@ async function signBySsh(manifestPath: string, key: string): Promise<string> {
         }
         const { status, stderr } = await run(program, ['-Y', 'sign', '-n', namespace, '-f', file, ...literal === undefined ? [] : ['-U'], resolve(manifestPath)]);
         if (status !== 0) {
-            throw new Error(`ssh-keygen did not sign with ${literal === undefined ? file : 'the key of the agent'}: ${firstLine(stderr) || 'it gave no reason'}`);
+            const name = literal === undefined ? file : 'the key of the agent';
+            throw new Error(/incorrect passphrase|enter passphrase/i.test(stderr) ? `ssh-keygen did not sign with ${name}: the key has a passphrase, and it was not given. Add the key to the agent with ssh-add, or run this in a terminal, where it can be asked for`
+                : `ssh-keygen did not sign with ${name}: ${firstLine(stderr) || 'it gave no reason'}${/no such file/i.test(stderr) ? '. Look at the path of the key' : ''}`);
         }
         return signatureNames.ssh;
     } finally {
@@ -144,19 +146,32 @@ async function verifyBySsh(manifestPath: string, signaturePath: string, { allowe
     if (allowed === undefined) {
         return { ...known, state: 'good-unknown', detail: 'no file of allowed signers is named; name one with --allowed-signers, or set git’s gpg.ssh.allowedSignersFile' };
     }
+    if (!await isThere(allowed)) {
+        return { ...known, state: 'good-unknown', detail: `the file of allowed signers, ${allowed}, cannot be read; name the right one with --allowed-signers, or change git’s gpg.ssh.allowedSignersFile` };
+    }
+    const revoked = await gitSetting('gpg.ssh.revocationFile', true);
+    if (revoked !== undefined && !await isThere(revoked)) {
+        return { ...known, state: 'not-checked', detail: `the file of revoked keys that git’s gpg.ssh.revocationFile names, ${revoked}, cannot be read; put it there, or change the setting` };
+    }
     // The end of the day of issue: a key that has run out since was good then.
     const at = date === undefined ? [] : [`-Overify-time=${date.replaceAll('-', '')}235959`];
-    const { stdout, stderr, status } = await run(program, ['-Y', 'find-principals', ...at, '-s', signaturePath, '-f', allowed]);
-    const revoked = await gitSetting('gpg.ssh.revocationFile', true);
-    for (const principal of status === 0 ? stdout.split(/\r?\n/).filter(line => line !== '') : []) {
-        const verified = await run(program, ['-Y', 'verify', '-n', namespace, ...at, '-s', signaturePath, '-f', allowed, ...revoked === undefined ? [] : ['-r', revoked], '-I', principal], manifest);
-        if (verified.status === 0) {
+    const found = await run(program, ['-Y', 'find-principals', ...at, '-s', signaturePath, '-f', allowed]);
+    const isBy = (principal: string, more: readonly string[]) => run(program, ['-Y', 'verify', '-n', namespace, ...at, '-s', signaturePath, '-f', allowed, ...more, '-I', principal], manifest);
+    let reason = firstLine(found.stderr);
+    for (const principal of found.status === 0 ? found.stdout.split(/\r?\n/).filter(line => line !== '') : []) {
+        const verified = await isBy(principal, []);
+        if (verified.status !== 0) {
+            reason ||= firstLine(verified.stderr);
+        } else if (revoked !== undefined && (await isBy(principal, ['-r', revoked])).status !== 0) {
+            return { ...known, state: 'bad', signer: principal, detail: `the key ${key} of ${principal} is revoked by ${revoked}; ask ${principal} whether it was in good hands when the report was issued` };
+        } else {
             return { ...known, state: 'good', signer: principal, detail: firstLine(verified.stdout) };
         }
     }
-    const reason = firstLine(stderr);
-    return { ...known, state: 'good-unknown', detail: `the key is not among those allowed${date === undefined ? '' : ` on ${date}`} in ${allowed}${reason === '' || /no (?:principal|key) matched/i.test(reason) ? '' : ` (${reason})`}` };
+    return { ...known, state: 'good-unknown', detail: `the key is not among those allowed${date === undefined ? '' : ` on ${date}`} in ${allowed}${/no (?:principal|key) matched/i.test(reason) || reason === '' ? '' : ` (${reason})`}` };
 }
+
+const isThere = (path: string): Promise<boolean> => access(path, constants.R_OK).then(() => true, () => false);
 
 async function verifyByGpg(manifestPath: string, signaturePath: string): Promise<SignatureReport> {
     const program = await gpgProgram();

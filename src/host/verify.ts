@@ -3,11 +3,12 @@
  * been put beside it. That the survey's own files have been worked on since is told apart; it is no fault of the issue.
  * Nothing outside the issue's folder and the survey's own files is read, and no link is followed.
  */
-import { lstat, readdir, readFile, realpath } from 'node:fs/promises';
+import { lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import {
     digestLines, digestName, issuedFolder, manifestName, parseManifest, sha256, sha256OfFile, signatureNames, type FileRole, type Manifest, type ManifestFile,
 } from './issue-folder.js';
+import { fileTrouble } from './files.js';
 import { verifySignature, type SignatureFormat, type SignatureReport, type VerifyOptions } from './signing.js';
 
 export type FileState = 'unchanged' | 'changed' | 'missing' | 'not-read';
@@ -55,8 +56,15 @@ export interface VerifiedIssue {
 const mostFolders = 20_000;
 const passedOver: ReadonlySet<string> = new Set(['node_modules', '.git']);
 
+/** Longest manifest, digest or signature that is read, in bytes: a hundred times what a survey with a thousand photographs has. */
+const longestOwnFile = 32 * 1024 * 1024;
+
 /** Every issue at or under a folder, in the order of their names. @throws Error where the folder cannot be read or holds no issue. */
 export async function verifyIssues(folder: string, options: VerifyOptions = {}): Promise<VerifiedIssue[]> {
+    const info = await stat(folder).catch((error: unknown) => { throw new Error(fileTrouble(error, folder, 'read')); });
+    if (!info.isDirectory()) {
+        throw new Error(`${folder} is a file; name the folder of an issue, or one that holds issues.`);
+    }
     const folders = await issuesUnder(resolve(folder));
     if (folders.length === 0) {
         throw new Error(`${folder} holds no issue: no folder in it has a ${manifestName} of one. garboard issue makes them, in a folder ${issuedFolder} beside the survey.`);
@@ -79,7 +87,7 @@ async function issuesUnder(start: string): Promise<string[]> {
             }
             const entries = await readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
                 if (folder === start) {
-                    throw new Error(`${start} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+                    throw new Error(fileTrouble(error, start, 'read'));
                 }
                 return [];
             });
@@ -109,6 +117,9 @@ async function readPlain(path: string): Promise<Buffer> {
     if (!info.isFile()) {
         throw new Error('it is no plain file');
     }
+    if (info.size > longestOwnFile) {
+        throw new Error(`it has ${info.size} bytes, which is more than any of its kind needs`);
+    }
     return readFile(path);
 }
 
@@ -120,7 +131,7 @@ export async function verifyIssue(folder: string, options: VerifyOptions = {}): 
         bytes = await readPlain(join(folder, manifestName));
     } catch (error) {
         const isMissing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
-        return { ...bare, verdict: 'unreadable', files: [{ path: manifestName, role: 'manifest', state: isMissing ? 'missing' : 'not-read' }], faults: [`${manifestName} ${isMissing ? 'is missing' : 'cannot be read'}, so nothing can be said of the other files; restore it from a copy.`] };
+        return { ...bare, verdict: 'unreadable', files: [{ path: manifestName, role: 'manifest', state: isMissing ? 'missing' : 'not-read' }], faults: [`${manifestName} ${isMissing ? 'is missing' : `cannot be read (${error instanceof Error ? error.message : String(error)})`}, so nothing can be said of the other files; restore it from a copy.`] };
     }
     const digest = sha256(bytes);
     const own = await ownFiles(folder, digest);

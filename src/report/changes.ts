@@ -5,7 +5,7 @@
  * that the report prints.
  */
 import type {
-    RecordComparable, RecordDocument, RecordFacts, RecordFinding, RecordMark, RecordPhoto, RecordReading, RecordRun, RecordValuation, RecordValue,
+    RecordComparable, RecordDocument, RecordFacts, RecordFinding, RecordMark, RecordPhoto, RecordQuantity, RecordReading, RecordRun, RecordValuation, RecordValue,
 } from './record-document.js';
 import { propertyTitle, wordText } from './wording.js';
 
@@ -107,6 +107,29 @@ function keyOfValue(value: RecordValue): string {
     }
 }
 
+/** Two figures that differ by less than this share, in other units, may be one measurement: 38 mm is 1.496 in. */
+const conversionShare = 5e-4;
+
+/** Whether two values are one figure, or one is the other converted to another unit and rounded as it is written. */
+function isSameFigure(one: RecordValue, other: RecordValue | undefined): boolean {
+    if (!other || JSON.stringify([one.type, keyOfValue(one)]) === JSON.stringify([other.type, keyOfValue(other)])) {
+        return other !== undefined;
+    }
+    if (one.type !== 'quantity' || other.type !== 'quantity' || one.dimension !== other.dimension || one.dimension === 'money') {
+        return false;
+    }
+    const [a, b] = [decimalOf(one), decimalOf(other)];
+    const apart = Math.abs(one.si - other.si);
+    return a !== undefined && b !== undefined && a.unit !== b.unit && apart <= conversionShare * Math.abs(one.si) && apart <= Math.max(a.step, b.step) / 2;
+}
+
+/** Unit of a plain decimal figure, and what a step in its last digit is in SI; undefined for a fraction, a range, and a scale that does not begin at 0. */
+function decimalOf({ written, si, low, high, tolerance, dimension }: RecordQuantity): { readonly unit: string; readonly step: number } | undefined {
+    const [, number = '', unit = ''] = /^(\d+(?:\.\d+)?)\s*(\p{L}[^\s\d]*)$/u.exec(written.trim()) ?? [];
+    const isPlain = low === undefined && high === undefined && tolerance === undefined && dimension !== 'temperature' && Number(number) > 0;
+    return isPlain ? { unit, step: 10 ** -(number.split('.')[1]?.length ?? 0) * si / Number(number) } : undefined;
+}
+
 /** The order of figures tells which end or which reading; that of words and texts tells nothing. */
 function keyOfValues(values: readonly RecordValue[]): string {
     const keys = values.map(value => JSON.stringify([value.type, keyOfValue(value)]));
@@ -117,7 +140,7 @@ const textOfValues = (values: readonly RecordValue[]): string => values.map(valu
 
 /** The values in print, more exactly where two that differ would print alike. */
 function valuesChange(subject: Subject, what: string, before: readonly RecordValue[], after: readonly RecordValue[]): Change[] {
-    if (keyOfValues(before) === keyOfValues(after)) {
+    if (keyOfValues(before) === keyOfValues(after) || before.length === after.length && before.every((value, index) => isSameFigure(value, after[index]))) {
         return [];
     }
     const [was, is] = [textOfValues(before), textOfValues(after)];

@@ -93,8 +93,11 @@ describe('refused, with what is to be mended and where', () => {
         ['another number of issue', space => space.change('heron.survey', 'client:', 'issue: 3\n    client:'), /^heron\.survey:5: The survey says issue: 3, and this is issue 1, for none is made yet\. Write issue: 1/],
         ['a month for a day', space => space.change('heron.survey', 'client:', 'issued: 2026-02\n    client:'), /issued: 2026-02 does not name the day/],
         ['two dates', space => space.change('heron.survey', 'client:', 'issued: 2026-02-03\n    client:'), /says issued: 2026-02-03, and --date says 2026-02-04/, { date: '2026-02-04' }],
+        ['a date ahead', () => undefined, /^2062-02-01 is after today, 2026-02-01 by the clock of this machine.*Give the day of this issue after --date/, { date: '2062-02-01' }],
+        ['a date ahead in the survey', space => space.change('heron.survey', 'client:', 'issued: 2026-02-03\n    client:'), /^heron\.survey:5: 2026-02-03 is after today.*after issued:, or take the line out/],
+        ['a date before the attendance', () => undefined, /^heron\.survey:4: 2026-01-19 is before 2026-01-20, the last attendance/, { date: '2026-01-19' }],
         ['a date that is none', () => undefined, /--date yesterday is no day/, { date: 'yesterday' }],
-        ['somebody else who signs', () => undefined, /--signed-by Bo Lind is neither the surveyor of the survey, Ada Rowe/, { signedBy: 'Bo Lind' }],
+        ['somebody else who signs', () => undefined, /Bo Lind is neither the surveyor of the survey, Ada Rowe/, { signedBy: 'Bo Lind' }],
     ])('%s', async (_, spoil, expected, options) => {
         const space = fresh();
         spoil(space);
@@ -116,7 +119,7 @@ describe('refused, with what is to be mended and where', () => {
     it('a number that an issue before the last gave to another matter', async () => {
         const space = fresh();
         made(await space.issue());
-        space.change('parts.survey', 'finding F1 "Sheave worn" on MA1', 'finding F2 "Sheave worn" on MA1');
+        space.change('parts.survey', 'finding F1 "Sheave worn" on MA1', 'finding F2 "Masthead box cracked" on MA1');
         made(await space.issue({ today: '2026-02-02' }));
         space.change('parts.survey', 'finding F2', 'boom BO1 "Boom" { condition: sound  basis: seen }\n    finding F1 "Gooseneck bent" on BO1 {\n urgency: in-upkeep\n seen: "The pin of the gooseneck is bent."\n because: "It binds."\n recommend: "Renew the pin of the gooseneck."\n}\n    finding F2');
         expect(refused(await space.issue({ today: '2026-02-03' }))).toEqual([expect.stringMatching(/^parts\.survey:4: F1 is “Gooseneck bent” here and was “Sheave worn” in issue 1\. Numbers never change/)]);
@@ -229,4 +232,22 @@ describe('whole or not at all', () => {
         }));
         expect(last.issue).toBe(entries(space.issued).filter(name => !name.startsWith('.')).length);
     }, 180_000);
+});
+
+describe('an issue again', () => {
+    it.each([['blanks at its ends', ' AR-78 '], ['signs that turn the writing round', 'AR\u202e87\u202c'], ['a device of Windows', 'CON'], ['300 signs', 'A'.repeat(300)], ['signs that no file name takes', 'A/B: 7?'], ['a picture', '🚤 12']])('is numbered on where the number has %s', async (_, number) => {
+        const space = fresh();
+        space.change('heron.survey', 'survey "AR-77"', `survey "${number}"`);
+        expect(made(await space.issue()).issue).toBe(1);
+        space.change('parts.survey', 'within-days 30', 'within-days 14');
+        expect(made(await space.issue({ today: '2026-02-05' }))).toMatchObject({ issue: 2, changes: 1 });
+        expect((await verifyIssues(space.issued)).map(({ verdict }) => verdict)).toEqual(['unchanged', 'unchanged']);
+    });
+
+    it('is refused where a finding was given another number, by the number it had', async () => {
+        const space = fresh();
+        made(await space.issue());
+        space.change('parts.survey', 'finding F1', 'finding F4');
+        expect(refused(await space.issue({ today: '2026-02-05' }))).toEqual([expect.stringMatching(/^parts\.survey:3: F4, “Sheave worn”, was F1 in report AR-77, issue 1\./)]);
+    });
 });

@@ -6,6 +6,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { sha256 } from '../../src/host/issue-folder.js';
 import { findProgram } from '../../src/host/programs.js';
 import { signManifest } from '../../src/host/signing.js';
+import { verifiedText } from '../../src/cli/verify.js';
 import { verifyIssues, type VerifiedIssue } from '../../src/host/verify.js';
 import { made, workspace, type Workspace } from './issue-sample.js';
 
@@ -80,6 +81,21 @@ describe.runIf(ssh)('by an SSH key', () => {
         writeFileSync(at('late'), `ada@firm.invalid valid-after="20260601" ${readFileSync(at('key.pub'), 'utf8')}`);
         expect((await verified(signed, at('dated'))).signature?.state).toBe('good');
         expect((await verified(signed, at('late'))).signature?.state).toBe('good-unknown');
+    });
+
+    it('says why a key does not count: revoked, or allowed for another purpose; and which file cannot be read', async () => {
+        const publicKey = readFileSync(at('key.pub'), 'utf8');
+        writeFileSync(at('revoked'), publicKey);
+        gitSettings(`[gpg "ssh"]\n    revocationFile = ${at('revoked')}\n`);
+        const revoked = await verified(signed, at('allowed'));
+        expect(revoked).toMatchObject({ verdict: 'changed', signature: { state: 'bad', signer: 'ada@firm.invalid', detail: expect.stringContaining(`is revoked by ${at('revoked')}`) } });
+        expect(verifiedText(revoked)).toContain('Its files agree with its manifest, but its signature CANNOT be relied on.');
+        gitSettings(`[gpg "ssh"]\n    revocationFile = ${at('none')}\n`);
+        expect((await verified(signed, at('allowed'))).signature).toMatchObject({ state: 'not-checked', detail: expect.stringContaining('revocationFile') });
+        gitSettings('');
+        writeFileSync(at('for-git'), `ada@firm.invalid namespaces="git" ${publicKey}`);
+        expect((await verified(signed, at('for-git'))).signature).toMatchObject({ state: 'good-unknown', detail: expect.stringContaining('not permitted for use in signature namespace') });
+        expect((await verified(signed, at('none'))).signature).toMatchObject({ state: 'good-unknown', detail: expect.stringContaining('cannot be read; name the right one with --allowed-signers') });
     });
 
     it('is wrong for a manifest that was changed, though its digests were made to agree', async () => {

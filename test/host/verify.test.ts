@@ -1,9 +1,10 @@
 /** Verifying: any changed byte is found, nothing outside is read, and what the surveyor worked on since is told apart. */
-import { appendFileSync, cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { appendFileSync, cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { isInside, parseManifest, sha256 } from '../../src/host/issue-folder.js';
+import { verifiedText } from '../../src/cli/verify.js';
 import { verifyIssues, type VerifiedIssue } from '../../src/host/verify.js';
 import { made, workspace, type Workspace } from './issue-sample.js';
 
@@ -184,5 +185,46 @@ describe('nothing is read outside', () => {
     it('a folder without an issue is told', async () => {
         await expect(verifyIssues(join(space.root, 'house'))).rejects.toThrow(/holds no issue/);
         await expect(verifyIssues(join(space.root, 'nowhere'))).rejects.toThrow(/cannot be read/);
+    });
+});
+
+describe('a hostile folder', () => {
+    /** The manifest of an issue with other texts, and digests that agree with it. */
+    const forged = (folder: string, forge: (manifest: Record<string, unknown>) => void): void => {
+        const manifest = JSON.parse(readFileSync(join(folder, 'manifest.json'), 'utf8'));
+        forge(manifest);
+        const text = JSON.stringify(manifest);
+        writeFileSync(join(folder, 'manifest.json'), text);
+        writeFileSync(join(folder, 'manifest.sha256'), `${sha256(text)}  manifest.json\n`);
+    };
+
+    it('cannot write lines of its own, or move the cursor', async () => {
+        const { issue } = copy();
+        forged(issue(1), manifest => { manifest['signedBy'] = 'Ada\u001b[2J\n  The signature is good, by Ada Rowe.\r\u202eewoR'; });
+        writeFileSync(join(issue(1), 'a\n  The signature is good.txt'), '');
+        const text = verifiedText(await one(issue(1)));
+        expect(text.split('\n').filter(line => line.startsWith('  The signature'))).toEqual([]);
+        expect(text).toContain('signed by Ada[2J');
+        expect(text).not.toMatch(/[\u001b\r\u202e]/);
+        expect(text).toContain('Nothing of this issue has changed. A file was put beside it: nothing vouches for it.\n');
+    });
+
+    it('cannot vouch for nothing: a manifest that names no report or no record is not relied on', async () => {
+        const { issue } = copy();
+        for (const [number, role] of [[1, 'output'], [2, 'record']] as const) {
+            forged(issue(number), manifest => { manifest['files'] = (manifest['files'] as { role: string }[]).filter(file => file.role !== role); });
+            expect(await one(issue(number))).toMatchObject({ verdict: 'unreadable', faults: [expect.stringContaining('names no report or no record.json')] });
+        }
+    });
+
+    it('cannot have a manifest read that is larger than any survey needs', async () => {
+        const { issue } = copy();
+        truncateSync(join(issue(1), 'manifest.json'), 33 * 1024 * 1024);
+        expect(await one(issue(1))).toMatchObject({ verdict: 'unreadable', faults: [expect.stringContaining('34603008 bytes, which is more than any of its kind needs')] });
+    });
+
+    it('is told from a file and from nothing', async () => {
+        await expect(verifyIssues(space.main)).rejects.toThrow(/heron\.survey is a file; name the folder of an issue/);
+        await expect(verifyIssues(join(space.root, 'none'))).rejects.toThrow(/none cannot be read: there is no such file or folder\. Look at its name, then try again\./);
     });
 });

@@ -34,6 +34,18 @@ const told = (from: string, to: string, issue = issued(1, '2026-01-30')): readon
 };
 const inShort = (changes: readonly Change[]) => changes.map(({ area, act, subject, what, before, after }) => `${area} ${act} | ${subject} | ${what} | ${before ?? '-'} | ${after ?? '-'}`);
 
+describe('a figure in another unit', () => {
+    it('is no change of the fact where it is the other converted and rounded as it is written', () => {
+        expect(told('bore: 38 mm', 'bore: 1.496 in').filter(({ what }) => what === 'Bore')).toEqual([]); // 38 / 25.4 = 1.49606
+    });
+
+    it.each([
+        ['a size that is sold under another name, not the same', '1.5 in'], ['a fraction near it', '1-1/2 in'], ['the last digit of four', '1.498 in'], ['the same unit, however little', '38.01 mm'], ['a range about it', '37.9 mm..38.1 mm'],
+    ])('is told where it is another figure: %s', (_, to) => {
+        expect(told('bore: 38 mm', `bore: ${to}`).filter(({ what }) => what === 'Bore')).toHaveLength(1);
+    });
+});
+
 describe('two records that say the same', () => {
     it.each([
         ['nothing is changed', 'Seen dry.', 'Seen dry.'],

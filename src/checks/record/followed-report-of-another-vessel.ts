@@ -44,7 +44,7 @@ export const followedReportOfAnotherVessel = defineCheck({
         const [here, there] = differs === 'hull-number' ? [`has the hull number ${fact?.written.replaceAll('"', '') ?? ''}`, `of ${report.hullNumber ?? ''}`] : ['is surveyed here', `of ${report.vessel ?? ''}`];
         raise({
             components: [], at: followsSpan(record), corrections, ...(related ? { related } : {}),
-            message: `${record.vessel?.name || 'The vessel'} ${here}, and ${reportName(report)} speaks ${there}. Its recommendations are not hers; correct the number after follows, or the ${differs === 'name' ? 'name' : 'hull number'} where it was mistyped.`,
+            message: `${record.vessel?.name || 'The vessel'} ${here}, and ${reportName(report)}, found in ${report.source}, speaks ${there}. Its recommendations are not hers; correct the number after follows, or the ${differs === 'name' ? 'name' : 'hull number'} where it was mistyped.`,
         });
     },
 });
