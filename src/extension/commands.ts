@@ -1,7 +1,7 @@
-/** Commands: new survey, write the report, show open problems, draft findings. */
+/** Commands: new survey, show open problems, draft findings. */
 import { commands, Position, Range, Selection, Uri, window, workspace, WorkspaceEdit, type ExtensionContext, type QuickPickItem, type TextEditor } from 'vscode';
 import type { BaseLanguageClient, CodeAction } from 'vscode-languageclient';
-import { requests, type OpenProblem, type ProblemsResult, type ReportResult } from '../server/protocol.js';
+import { requests, type OpenProblem, type ProblemsResult } from '../server/protocol.js';
 import { explanationPage } from './pages.js';
 
 const surveyKinds: readonly QuickPickItem[] = [
@@ -26,7 +26,6 @@ export function surveyEditor(): TextEditor | undefined {
 export function registerCommands(context: ExtensionContext, client: BaseLanguageClient): void {
     const register = (name: string, run: (...args: never[]) => unknown) => context.subscriptions.push(commands.registerCommand(name, run));
     register('garboard.newSurvey', () => newSurvey(client));
-    register('garboard.writeReport', () => writeReport(client));
     register('garboard.showOpenProblems', () => showOpenProblems(client));
     register('garboard.draftAllFindings', () => draftAll(client));
     register('garboard.writeReason', (uri: string, check: string) => writeReason(uri, check));
@@ -77,46 +76,6 @@ async function exists(uri: Uri): Promise<boolean> {
     } catch {
         return false;
     }
-}
-
-async function writeReport(client: BaseLanguageClient): Promise<Uri | undefined> {
-    const editor = surveyEditor();
-    if (!editor) {
-        return undefined;
-    }
-    const result = await client.sendRequest<ReportResult | null>(requests.report, { uri: editor.document.uri.toString(), mode: 'file' });
-    if (!result) {
-        void window.showErrorMessage('The report could not be drawn: the survey is not read yet. Try again in a moment.');
-        return undefined;
-    }
-    const main = Uri.parse(result.mainUri);
-    if (main.scheme === 'untitled') {
-        void window.showInformationMessage('Save the survey first: the report is written beside it.');
-        return undefined;
-    }
-    const folderName = workspace.getConfiguration('garboard', main).get<string>('report.folder', 'out');
-    const name = `${main.path.split('/').at(-1)?.replace(/\.survey$/, '') ?? 'report'}.html`;
-    const folder = Uri.joinPath(main, '..', folderName);
-    const file = Uri.joinPath(folder, name);
-    const temporary = Uri.joinPath(folder, `.${name}.tmp`);
-    try {
-        await workspace.fs.createDirectory(folder);
-        await workspace.fs.writeFile(temporary, new TextEncoder().encode(result.html));
-        await workspace.fs.rename(temporary, file, { overwrite: true });
-    } catch (error) {
-        void window.showErrorMessage(`The report could not be written to ${file.fsPath}: ${error instanceof Error ? error.message : String(error)}`);
-        return undefined;
-    }
-    const state = result.openErrors > 0 ? ` as DRAFT: ${result.openErrors} open ${result.openErrors === 1 ? 'problem' : 'problems'}` : '';
-    const photos = result.photoFaults.length > 0 ? ` ${result.photoFaults.length} photo(s) could not be read: ${result.photoFaults.slice(0, 3).join('; ')}.` : '';
-    void window.showInformationMessage(`Report written${state} to ${workspace.asRelativePath(file)}.${photos}`, 'Open', 'Show problems').then(choice => {
-        if (choice === 'Open') {
-            void commands.executeCommand('vscode.open', file);
-        } else if (choice === 'Show problems') {
-            void showOpenProblems(client);
-        }
-    });
-    return file;
 }
 
 export async function showOpenProblems(client: BaseLanguageClient): Promise<void> {

@@ -1,7 +1,7 @@
 /** Commands: write the report in other forms or another paper of it, issue it, verify what was issued. The server does the work. */
-import { commands, ProgressLocation, Uri, window, workspace, type ExtensionContext, type QuickPickItem } from 'vscode';
+import { commands, env, Position, ProgressLocation, QuickPickItemKind, Range, UIKind, Uri, window, workspace, type ExtensionContext, type QuickPickItem } from 'vscode';
 import { ProgressType, type BaseLanguageClient } from 'vscode-languageclient';
-import { requests, type DocumentKind, type IssueAnswer, type IssueParams, type NotDone, type OutputForm, type SignersResult, type VerifyAnswer, type WriteParams, type WriteResult } from '../server/protocol.js';
+import { requests, type DocumentKind, type IssueAnswer, type IssueParams, type NotDone, type OutputForm, type Refused, type SignersResult, type SurveyOfFile, type VerifyAnswer, type WriteParams, type WriteResult } from '../server/protocol.js';
 import { showOpenProblems, surveyEditor } from './commands.js';
 
 interface FormItem extends QuickPickItem {
@@ -27,17 +27,37 @@ const papers: readonly PaperItem[] = [
     { document: 'compliance-letter', label: 'Letter of compliance', description: 'after repairs, for the underwriter' },
 ];
 
+interface Chosen {
+    readonly document?: DocumentKind;
+    readonly forms?: readonly OutputForm[];
+}
+
 export function registerPapers(context: ExtensionContext, client: BaseLanguageClient): void {
     context.subscriptions.push(
-        commands.registerCommand('garboard.writeReportAs', (chosen?: { readonly document?: DocumentKind; readonly forms?: readonly OutputForm[] }) => writeReportAs(client, chosen)),
+        commands.registerCommand('garboard.writeReport', () => writeReportAs(client, { document: 'report', forms: ['html'] })),
+        commands.registerCommand('garboard.writeReportAs', (chosen?: Chosen) => writeReportAs(client, chosen)),
         commands.registerCommand('garboard.issueReport', (signedBy?: string) => issueReport(client, signedBy)),
         commands.registerCommand('garboard.verifyIssues', (folder?: Uri) => verifyIssues(client, folder)),
     );
 }
 
-/** A choice given by whoever runs the command is not asked for again. */
-async function writeReportAs(client: BaseLanguageClient, chosen: { readonly document?: DocumentKind; readonly forms?: readonly OutputForm[] } = {}): Promise<readonly string[] | undefined> {
+/** The main file of the survey that is in view. Where a file is part of several, the user says which one is meant. */
+async function chooseSurvey(client: BaseLanguageClient): Promise<Uri | undefined> {
     const uri = surveyEditor()?.document.uri;
+    if (!uri) {
+        return undefined;
+    }
+    const surveys = await client.sendRequest<readonly SurveyOfFile[]>(requests.surveys, { uri: uri.toString() });
+    if (surveys.length < 2) {
+        return surveys[0] ? Uri.parse(surveys[0].uri) : uri;
+    }
+    const picked = await window.showQuickPick(surveys.map(survey => ({ label: survey.number, description: survey.vessel, detail: workspace.asRelativePath(Uri.parse(survey.uri)), uri: survey.uri })), { title: 'This file is part of several surveys. Which one?' });
+    return picked && Uri.parse(picked.uri);
+}
+
+/** A choice given by whoever runs the command is not asked for again. */
+async function writeReportAs(client: BaseLanguageClient, chosen: Chosen = {}): Promise<readonly string[] | undefined> {
+    const uri = await chooseSurvey(client);
     if (!uri) {
         return undefined;
     }
@@ -57,11 +77,14 @@ async function writeReportAs(client: BaseLanguageClient, chosen: { readonly docu
         return undefined;
     }
     const [first] = result.paths;
-    const state = result.openErrors > 0 ? ` as DRAFT: ${result.openErrors} open ${result.openErrors === 1 ? 'problem' : 'problems'}` : '';
-    const photos = result.photoFaults.length > 0 ? ` ${result.photoFaults.length} photo(s) could not be read: ${result.photoFaults.slice(0, 3).join('; ')}.` : '';
-    void window.showInformationMessage(`Written${state}: ${result.paths.map(path => workspace.asRelativePath(path)).join(', ')}.${photos}`, 'Show in folder', ...result.openErrors > 0 ? ['Show problems'] : []).then(choice => {
-        if (choice === 'Show in folder' && first !== undefined) {
-            void commands.executeCommand('revealFileInOS', Uri.file(first));
+    const state = result.openErrors > 0 ? ` as DRAFT, with ${counted(result.openErrors, 'open problem')}` : '';
+    const faults = result.photoFaults;
+    const photos = faults.length > 0 ? ` ${counted(faults.length, 'photo')} could not be read: ${faults.slice(0, 3).join('; ')}${faults.length > 3 ? ' …' : ''}.` : '';
+    void window.showInformationMessage(`Written${state}: ${result.paths.map(path => workspace.asRelativePath(path)).join(', ')}.${photos}`, 'Open', 'Show in folder', ...result.openErrors > 0 ? ['Show problems'] : []).then(choice => {
+        if (choice === 'Open' && first !== undefined) {
+            void open(Uri.file(first));
+        } else if (choice === 'Show in folder' && first !== undefined) {
+            void showInFolder(Uri.file(first));
         } else if (choice === 'Show problems') {
             void showOpenProblems(client);
         }
@@ -70,19 +93,20 @@ async function writeReportAs(client: BaseLanguageClient, chosen: { readonly docu
 }
 
 async function issueReport(client: BaseLanguageClient, chosenName?: string): Promise<string | undefined> {
-    const editor = surveyEditor();
-    if (!editor) {
+    const uri = await chooseSurvey(client);
+    if (!uri) {
         return undefined;
     }
-    const { uri } = editor.document;
+    if (uri.scheme !== 'file') {
+        void window.showInformationMessage('Save the survey first: what is issued is what lies on disk.');
+        return undefined;
+    }
     const known = await client.sendRequest<SignersResult | null>(requests.signers, { uri: uri.toString() });
     if (known && known.openErrors > 0) {
         void window.showWarningMessage(`The report cannot be issued: ${known.openErrors} ${known.openErrors === 1 ? 'problem is' : 'problems are'} to be answered first.`, 'Show problems').then(choice => choice && showOpenProblems(client));
         return undefined;
     }
-    // What is frozen is what lies on disk.
-    const unsaved = workspace.textDocuments.filter(document => document.languageId === 'garboard' && document.isDirty);
-    if (unsaved.length > 0 && (await window.showInformationMessage('The survey is saved before it is issued.', { modal: true }, 'Save') !== 'Save' || !(await Promise.all(unsaved.map(document => document.save()))).every(Boolean))) {
+    if (!await saved(known?.files ?? [])) {
         return undefined;
     }
     const signedBy = chosenName ?? await askSigner(known?.names ?? []);
@@ -98,10 +122,16 @@ async function issueReport(client: BaseLanguageClient, chosenName?: string): Pro
     const result = await withProgress<IssueAnswer, IssueParams>(client, requests.issue, 'Issuing the report', { uri: uri.toString(), forms: picked, signedBy, today, ...printing(uri) });
     switch (result.state) {
         case 'issued':
-            void window.showInformationMessage(`${result.name}. SHA-256 of its manifest: ${result.manifestSha256}. Send that figure with the report.`, 'Show in folder').then(choice => choice && commands.executeCommand('revealFileInOS', Uri.file(result.folder)));
+            void window.showInformationMessage(`${result.name}. Send the SHA-256 of its manifest with the report: ${result.manifestSha256}`, 'Copy the SHA-256', 'Show in folder').then(choice => {
+                if (choice === 'Copy the SHA-256') {
+                    void env.clipboard.writeText(result.manifestSha256);
+                } else if (choice) {
+                    void showInFolder(Uri.joinPath(Uri.file(result.folder), 'report.html'));
+                }
+            });
             return result.folder;
         case 'refused':
-            void window.showWarningMessage(`The report is not issued. ${result.refusals.slice(0, 3).join(' ')}${result.refusals.length > 3 ? ` And ${result.refusals.length - 3} more.` : ''}`, 'Show problems').then(choice => choice && showOpenProblems(client));
+            tellRefused(result.refusals);
             return undefined;
         default:
             tellNotDone(result);
@@ -109,10 +139,48 @@ async function issueReport(client: BaseLanguageClient, chosenName?: string): Pro
     }
 }
 
+/** What is frozen is what lies on disk: the survey's files are saved first, where the user agrees. */
+async function saved(files: readonly string[]): Promise<boolean> {
+    const unsaved = workspace.textDocuments.filter(document => document.isDirty && files.includes(document.uri.toString()));
+    if (unsaved.length === 0) {
+        return true;
+    }
+    const names = unsaved.map(({ uri }) => workspace.asRelativePath(uri)).join(', ');
+    const choice = await window.showWarningMessage('Save the survey before it is issued?', { modal: true, detail: `What is issued is what lies on disk. Not saved: ${names}.` }, 'Save');
+    return choice === 'Save' && (await Promise.all(unsaved.map(document => document.save()))).every(Boolean);
+}
+
+/** One reason is told with the way to its place; several are listed, each with its own. */
+function tellRefused(refusals: readonly Refused[]): void {
+    const [first] = refusals;
+    const place = ({ at }: Refused) => at && `${workspace.asRelativePath(Uri.parse(at.uri))}, line ${at.line + 1}`;
+    const go = async ({ at }: Refused) => {
+        if (at) {
+            const start = new Position(at.line, at.character);
+            await window.showTextDocument(Uri.parse(at.uri), { selection: new Range(start, start) });
+        }
+    };
+    if (first && refusals.length === 1) {
+        void window.showWarningMessage(`The report is not issued. ${first.message}`, ...first.at ? ['Show the place'] : []).then(async choice => {
+            if (choice) {
+                await go(first);
+            }
+        });
+        return;
+    }
+    void window.showWarningMessage(`The report is not issued, for ${refusals.length} reasons. ${first?.message ?? ''}`, 'Show all').then(async choice => {
+        const picked = choice && await window.showQuickPick(refusals.map(refusal => ({ label: place(refusal) ?? 'The survey', detail: refusal.message, refusal })), { title: 'Why the report is not issued', matchOnDetail: true });
+        if (picked) {
+            await go(picked.refusal);
+        }
+    });
+}
+
+/** Only whom the survey names may sign; where it names nobody, the name is asked for. */
 async function askSigner(names: readonly string[]): Promise<string | undefined> {
-    const other = 'Somebody else…';
-    const picked = names.length === 0 ? other : await window.showQuickPick([...names, other], { title: 'Who signs the report?' });
-    return picked === other ? window.showInputBox({ title: 'Who signs the report?', prompt: 'Name as it stands under the statement', validateInput: text => text.trim() === '' ? 'A report is signed by somebody.' : undefined }) : picked;
+    const title = 'Who signs the report?';
+    return names.length > 0 ? window.showQuickPick(names.map((label, index) => ({ label, description: index === 0 ? 'surveyor' : 'reviewer' })), { title }).then(picked => picked?.label)
+        : window.showInputBox({ title, prompt: 'Name as it stands under the statement', validateInput: text => text.trim() === '' ? 'A report is signed by somebody.' : undefined });
 }
 
 async function verifyIssues(client: BaseLanguageClient, chosen?: Uri): Promise<VerifyAnswer['issues'] | undefined> {
@@ -122,19 +190,47 @@ async function verifyIssues(client: BaseLanguageClient, chosen?: Uri): Promise<V
     if (!folder) {
         return undefined;
     }
-    const result = await client.sendRequest<VerifyAnswer | NotDone>(requests.verify, { folder: folder.toString() });
+    const result = await window.withProgress({ location: ProgressLocation.Window, title: 'Verifying issued reports' }, () => client.sendRequest<VerifyAnswer | NotDone>(requests.verify, { folder: folder.toString() }));
     if ('state' in result) {
         tellNotDone(result);
         return undefined;
     }
-    const verdicts = { unchanged: 'nothing has changed', changed: 'not as it was made', unreadable: 'cannot be verified' };
     const wrong = result.issues.filter(({ verdict }) => verdict !== 'unchanged');
     if (wrong.length === 0) {
-        void window.showInformationMessage(`${result.issues.map(({ name }) => name).join('; ')}: nothing has changed since.`);
+        void window.showInformationMessage(`${result.issues.length === 1 ? 'It is' : `All ${result.issues.length} are`} as issued: ${result.issues.map(({ name }) => name).join('; ')}.`);
     } else {
-        void window.showQuickPick(result.issues.map(({ name, verdict, faults, folder: place }) => ({ label: `${name}: ${verdicts[verdict]}`, description: workspace.asRelativePath(place), detail: faults.join('; ') })), { title: `${wrong.length} of ${result.issues.length} issued reports are not as they were made`, matchOnDetail: true });
+        void window.showWarningMessage(`${wrong.length} of ${counted(result.issues.length, 'issued report')} ${wrong.length === 1 ? 'is' : 'are'} not as issued: ${wrong.map(({ name }) => name).join('; ')}.`, 'Show what changed').then(choice => choice && showFaults(result.issues));
     }
     return result.issues;
+}
+
+const verdicts: Readonly<Record<VerifyAnswer['issues'][number]['verdict'], string>> = { unchanged: 'as issued', changed: 'not as issued', unreadable: 'cannot be verified' };
+
+/** Each fault under its issue; choosing one shows the folder of the issue. */
+async function showFaults(issues: VerifyAnswer['issues']): Promise<void> {
+    const items = issues.flatMap(({ name, verdict, faults, folder }) => [
+        { label: `${name}: ${verdicts[verdict]}`, kind: QuickPickItemKind.Separator, folder },
+        ...(verdict === 'unchanged' ? ['Nothing has changed'] : faults).map(label => ({ label, description: workspace.asRelativePath(folder), folder })),
+    ]);
+    const picked = await window.showQuickPick(items, { title: 'Issued reports against their manifests', matchOnDescription: true });
+    if (picked) {
+        await showInFolder(Uri.file(picked.folder));
+    }
+}
+
+const counted = (count: number, thing: string) => `${count} ${thing}${count === 1 ? '' : 's'}`;
+
+/** Opens a file as its kind is commonly opened: in a browser, a viewer or a word processor. A workbench that does not run on this machine shows it itself. */
+async function open(file: Uri): Promise<void> {
+    const isHere = env.uiKind === UIKind.Desktop && env.remoteName === undefined;
+    if (!isHere || !await env.openExternal(file)) {
+        await commands.executeCommand('vscode.open', file);
+    }
+}
+
+/** In the system's file manager, or in the explorer of a workbench that does not run on this machine. */
+async function showInFolder(file: Uri): Promise<void> {
+    await commands.executeCommand(env.uiKind === UIKind.Desktop && env.remoteName === undefined ? 'revealFileInOS' : 'revealInExplorer', file);
 }
 
 function printing(uri: Uri): Pick<WriteParams, 'paper' | 'browser'> {

@@ -6,11 +6,11 @@ import type { createGarboardLspServices } from '../editor/services.js';
 import { NoBrowserError, type NamedBrowser } from '../host/browser.js';
 import { pathOf, positionIn } from '../host/files.js';
 import { makeForms, outputPath, stepText, writeForms, type FormStep } from '../host/forms.js';
-import { issueReport } from '../host/issue.js';
+import { issueReport, signersOf } from '../host/issue.js';
 import type { NodeShelf } from '../host/shelf.js';
 import { verifyIssues } from '../host/verify.js';
-import type { PhotoSource } from '../report/assemble.js';
-import { requests, type IssueAnswer, type IssueParams, type NotDone, type SignersResult, type VerifyAnswer, type WriteParams, type WriteResult } from './protocol.js';
+import { fileName, type PhotoSource } from '../report/assemble.js';
+import { requests, type IssueAnswer, type IssueParams, type NotDone, type SignersResult, type SurveyOfFile, type VerifyAnswer, type WriteParams, type WriteResult } from './protocol.js';
 
 const progressText = new ProgressType<string>();
 
@@ -45,16 +45,21 @@ export function servePapers(connection: Connection, { shared, language }: Return
         });
     });
 
+    connection.onRequest(requests.surveys, async ({ uri }: { uri: string }): Promise<readonly SurveyOfFile[]> => {
+        const analyses = await shared.workspace.WorkspaceLock.read(() => language.editor.Analyser.analysesOf(uri));
+        return analyses.map(({ record }) => ({ uri: record.mainUri, number: record.survey?.number ?? '', vessel: record.vessel?.name ?? '' }));
+    });
+
     connection.onRequest(requests.signers, async ({ uri }: { uri: string }): Promise<SignersResult | null> => {
         const analysis = await analysisOf(uri);
         if (!analysis) {
             return null;
         }
         const { problems, gaps, record } = analysis;
-        const surveyors = (record.survey?.facts.get('surveyor')?.values ?? []).flatMap(value => value.type === 'person' ? [record.vocabulary.people.get(value.id)?.name ?? ''] : value.type === 'text' ? [value.prose.text.trim()] : []);
         return {
-            names: [...new Set([...surveyors, ...[...record.vocabulary.people.values()].map(({ name }) => name)])].filter(name => name !== ''),
+            names: signersOf(record),
             openErrors: problems.filter(p => p.severity === 'error' && p.answeredBy === undefined).length + gaps.filter(g => g.severity === 'error').length,
+            files: record.uris,
         };
     });
 
@@ -64,10 +69,19 @@ export function servePapers(connection: Connection, { shared, language }: Return
             return notRead;
         }
         return stoppable<IssueAnswer>(token, async signal => {
-            const result = await issueReport(pathOf(analysis.record.mainUri), {
+            const { mainUri, uris } = analysis.record;
+            if (URI.parse(mainUri).scheme !== 'file') {
+                return { state: 'no-survey', message: 'Save the survey first: what is issued is what lies on disk.' };
+            }
+            const result = await issueReport(pathOf(mainUri), {
                 forms: params.forms, today: params.today, signedBy: params.signedBy, photos, shelf, signal, onProgress: teller(params.progress), ...printing(params),
             });
-            return result.state === 'refused' ? { state: 'refused', refusals: result.refusals.map(({ message, at }) => at ? `${at.file}, line ${at.line}: ${message}` : message) }
+            return result.state === 'refused' ? {
+                state: 'refused', refusals: result.refusals.map(({ message, at }) => {
+                    const uri = at && uris.find(each => fileName(each, mainUri) === at.file);
+                    return at && uri !== undefined ? { message, at: { uri, line: at.line - 1, character: at.column - 1 } } : { message };
+                }),
+            }
                 : { state: 'issued', folder: result.folder, name: `Report ${result.number}, issue ${result.issue} of ${result.date}, signed by ${result.signedBy}`, manifestSha256: result.manifestSha256 };
         });
     });
@@ -99,6 +113,9 @@ function printing({ paper, browser }: Pick<WriteParams, 'paper' | 'browser'>): {
 async function stoppable<T>(token: CancellationToken, run: (signal: AbortSignal) => Promise<T>): Promise<T | NotDone> {
     const stop = new AbortController();
     const listening = token.onCancellationRequested(() => stop.abort());
+    if (token.isCancellationRequested) {
+        stop.abort(); // Stopped while the server was busy: such a token never tells it again.
+    }
     try {
         return await run(stop.signal);
     } catch (error) {

@@ -43,13 +43,29 @@ export interface IssueParams extends PrintParams {
 }
 
 export type IssueAnswer = NotDone
-    | { readonly state: 'refused'; readonly refusals: readonly string[] }
+    | { readonly state: 'refused'; readonly refusals: readonly Refused[] }
     | { readonly state: 'issued'; readonly folder: string; readonly name: string; readonly manifestSha256: string };
 
-/** Who could sign, by the survey: offered first. */
+/** A reason not to issue; with an address where it can be mended in a file. Line and character count from 0. */
+export interface Refused {
+    readonly message: string;
+    readonly at?: { readonly uri: string; readonly line: number; readonly character: number };
+}
+
+/** A survey that a file belongs to. */
+export interface SurveyOfFile {
+    /** Address of its main file. */
+    readonly uri: string;
+    readonly number: string;
+    readonly vessel: string;
+}
+
 export interface SignersResult {
+    /** Surveyor and reviewer; empty where the survey names no surveyor, so that anybody may sign. */
     readonly names: readonly string[];
     readonly openErrors: number;
+    /** Addresses of the survey's files. */
+    readonly files: readonly string[];
 }
 
 export interface VerifyAnswer {
@@ -96,6 +112,7 @@ export const requests = {
     draftAll: 'garboard/draftAll',
     newSurvey: 'garboard/newSurvey',
     write: 'garboard/write',
+    surveys: 'garboard/surveys',
     signers: 'garboard/signers',
     issue: 'garboard/issue',
     verify: 'garboard/verify',

@@ -1,8 +1,9 @@
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { CancellationTokenSource } from 'vscode-jsonrpc/node';
 import type { CodeAction, Diagnostic, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { TestClient } from './client.js';
 
@@ -176,6 +177,40 @@ describe('the server over stdio', () => {
         expect(report.openErrors).toBeGreaterThan(0);
         const page = await client.request<string>('garboard/explain', { check: 'hose-and-spigot-differ' });
         expect(page).toContain('# ');
+    });
+
+    it('stops writing where the word to stop comes with the request', async () => {
+        await client.open(uri, unfit);
+        await client.diagnostics(uri, fitProblem);
+        const stop = new CancellationTokenSource();
+        const answer = client.connection.sendRequest('garboard/write', { uri, document: 'report', forms: ['html'], folder: 'stopped' }, stop.token);
+        stop.cancel();
+        expect(await answer).toMatchObject({ state: 'stopped' });
+        expect(existsSync(join(folder, 'stopped'))).toBe(false);
+    });
+
+    it('tells every survey that a file is part of, and who may sign each', async () => {
+        writeFileSync(join(folder, 'people.survey'), 'person A-Rowe "Ada Rowe" { role: "Surveyor" }\nperson B-Rowe "Bo Rowe" { role: "Clerk" }\n');
+        writeFileSync(join(folder, 'shared.survey'), 'system rig "Rig" { mast MA1 "Mast" { condition: sound } }\n');
+        for (const [name, number, surveyor] of [['one', 'S-1', 'surveyor: A-Rowe'], ['two', 'S-2', '']]) {
+            writeFileSync(join(folder, `${name}.survey`), `use "people"\nuse "shared"\nsurvey "${number}" part-survey { ${surveyor} }\nvessel "Heron" { water: salt }\n`);
+        }
+        const other = await TestClient.start(folder);
+        try {
+            const address = (name: string) => pathToFileURL(join(folder, name)).href;
+            await other.open(address('shared.survey'), 'system rig "Rig" { mast MA1 "Mast" { condition: sound } }\n');
+            await other.diagnostics(address('shared.survey'));
+            const surveys = await other.request<{ uri: string; number: string; vessel: string }[]>('garboard/surveys', { uri: address('shared.survey') });
+            expect([...surveys].sort((a, b) => a.number < b.number ? -1 : 1)).toEqual([
+                { uri: address('one.survey'), number: 'S-1', vessel: 'Heron' }, { uri: address('two.survey'), number: 'S-2', vessel: 'Heron' },
+            ]);
+            const signers = await other.request<{ names: string[]; files: string[] }>('garboard/signers', { uri: address('one.survey') });
+            expect(signers.names).toEqual(['Ada Rowe']);
+            expect(signers.files).toEqual(expect.arrayContaining(['one', 'people', 'shared'].map(name => address(`${name}.survey`))));
+            expect(await other.request('garboard/signers', { uri: address('two.survey') })).toMatchObject({ names: [] });
+        } finally {
+            await other.stop();
+        }
     });
 
     it('answers nothing and stays alive for unknown files and nonsense', async () => {
