@@ -2,7 +2,7 @@
  * Columns that are computed from the recorded ones: shown behind the row in the editor and printed in the report.
  * Each states its formula, so that no figure stands bare.
  */
-import { formatQuantity, type Dimension, type UnitSystem } from '../quantities/index.js';
+import { formatQuantity, significant, type Dimension, type UnitSystem } from '../quantities/index.js';
 import { propellerSlip } from '../trade/propeller-slip.js';
 import { cellElectrodes, convertPotentialV } from '../trade/reference-electrode.js';
 import { tubeFallPa } from '../trade/tube-pressure.js';
@@ -155,7 +155,8 @@ export function computedColumnsOf(reading: Reading, record: SurveyRecord): reado
 
 /** A computed figure as printed, in one unit system. */
 export function computedCellText(si: number, { dimension }: ComputedColumn, system: UnitSystem): string {
-    return formatQuantity(si, dimension, system);
+    // A ratio or a mean of bare numbers is no finer than what it was read from.
+    return dimension === 'number' ? significant(si, 3) : formatQuantity(si, dimension, system);
 }
 
 /** What is computed of one row, in a few words for the end of its line: "mean 5.1 mm, loss 15 %". */

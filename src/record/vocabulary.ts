@@ -55,6 +55,7 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
     const kindNodes = new Map<string, { node: Kind; uri: string }>();
     const wordLists = new Map<string, WordList>();
     const phrases = new Map<string, PhraseText>();
+    const builtInPhrases = new Set<string>();
 
     const declare = (what: string, name: string, span: Span, article: string): boolean => {
         const key = `${what}:${name}`;
@@ -68,7 +69,7 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
         return true;
     };
 
-    for (const { root, uri } of files) {
+    for (const { root, uri, isBuiltIn } of files) {
         for (const element of root.elements) {
             if (isKind(element) && element.name) {
                 const span = partSpan(element, 'name', uri);
@@ -84,7 +85,16 @@ function buildVocabulary(files: readonly SourceFile[]): VocabularyResult {
                     }
                 }
                 wordLists.set(element.name, element.title ? { id: element.name, title: plainText(element.title), words } : { id: element.name, words });
-            } else if (isPhrase(element) && element.name && declare('phrase', element.name, partSpan(element, 'name', uri), 'phrase')) {
+            } else if (isPhrase(element) && element.name) {
+                const nameSpan = partSpan(element, 'name', uri);
+                // A firm's own wording takes the place of the catalogue's phrase of that name; within one's own files a name is given once.
+                if (!isBuiltIn && builtInPhrases.delete(element.name)) {
+                    declarations.set(`phrase:${element.name}`, nameSpan);
+                } else if (!declare('phrase', element.name, nameSpan, 'phrase')) {
+                    continue;
+                } else if (isBuiltIn) {
+                    builtInPhrases.add(element.name);
+                }
                 const textSpan = partSpan(element, 'text', uri);
                 phrases.set(element.name, { id: element.name, prose: parseProse(element.text ?? '""', textSpan.start, uri) });
             }

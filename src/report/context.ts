@@ -3,7 +3,7 @@ import type { Problem } from '../checks/contract.js';
 import { isDoneAndSeen } from '../record/earlier-findings.js';
 import { nameOf, type Component, type DateFigure, type Fact, type FactSet, type Finding, type Gap, type Photo, type PhotoMark, type Prose, type Span, type SurveyRecord, type Value } from '../record/model.js';
 import type { FirmMark } from './firm-mark.js';
-import { html, idPart, isImageData, joined, nothing, type Html } from './html.js';
+import { html, idPart, isImageData, joined, nothing, trusted, type Html } from './html.js';
 import { defaultColor, paletteOf, parseColor, type Palette } from './palette.js';
 import { marksOverlay } from './photo-marks-svg.js';
 import { nameOfFile, type EmbeddedPhoto, type EncodedImage } from './photos.js';
@@ -357,7 +357,8 @@ export function picture(photo: NumberedPhoto, image: EncodedImage | undefined, a
     if ('error' in photo.image || !image || !isImageData(image.dataUri)) {
         return html`<div class="no-photo"><p><strong>Photo not shown.</strong> ${'error' in photo.image ? photo.image.error : `${photo.file}: not a picture`}</p></div>`;
     }
-    const img = html`<img src="${image.dataUri}" width="${image.width}" height="${image.height}" alt="${alt}"${isLazy ? html` loading="lazy"` : nothing}>`;
+    // Base64 needs no escaping, and a report is made of little else.
+    const img = html`<img src="${trusted(image.dataUri)}" width="${image.width}" height="${image.height}" alt="${alt}"${isLazy ? html` loading="lazy"` : nothing}>`;
     return marks.length === 0 ? img : html`<span class="marked">${img}${marksOverlay(marks, image.width, image.height, id)}</span>`;
 }
 

@@ -56,17 +56,17 @@ const faces: readonly Face[] = [
 const licence = '/* Source Serif 4, © 2014-2021 Adobe Systems Incorporated, and Source Sans 3, © 2023 Adobe, with Reserved Font Name "Source": SIL Open Font License, Version 1.1. */';
 
 /** The style sheet's `@font-face` rules for the signs that the markup holds. */
-export function fontFaces(markup: string): string {
-    const needed = subsetsFor(markup);
+export function fontFaces(...markup: readonly string[]): string {
+    const needed = subsetsFor(...markup);
     const rules = faces.flatMap(({ family, weight, style, ranges, files }) => needed.map(subset =>
         `@font-face { font-family: "${family}"; font-weight: ${weight}; font-style: ${style}; font-display: swap; src: url(data:font/woff2;base64,${files[subset]}) format("woff2"); unicode-range: ${ranges[subset]}; }`));
     return [licence, ...rules].join('\n');
 }
 
 /** The subsets to embed: Latin, and for every other sign the first that holds it. A sign that none holds is left to the reader's fonts. */
-export function subsetsFor(markup: string): Subset[] {
+export function subsetsFor(...markup: readonly string[]): Subset[] {
     const needed = new Set<Subset>(['latin']);
-    for (const sign of signsBeyondLatin1(markup)) {
+    for (const sign of markup.flatMap(text => [...signsBeyondLatin1(text)])) {
         const subset = subsets.find(name => isIn(sign, name));
         if (subset !== undefined) {
             needed.add(subset);

@@ -40,7 +40,8 @@ function markupOf(value: HtmlValue): string {
         return value.toString();
     }
     if (typeof value === 'object' && value !== null) {
-        return value.map(markupOf).join('');
+        // One after another: an engine of our day then only notes what follows what, where `join` would copy every picture at each level of nesting.
+        return value.reduce<string>((markup, each) => markup + markupOf(each), '');
     }
     return value === null || value === undefined || value === false ? '' : escapeHtml(String(value));
 }

@@ -41,7 +41,7 @@ export function page(context: ReportContext, { title, running, lang = 'en', clas
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
 <title>${context.isDraft ? 'DRAFT. ' : ''}${title}</title>
-<style>${trusted(fontFaces([title, running.left, running.right, running.foot, body.toString()].join('\n')))}</style>
+<style>${trusted(fontFaces(`${title}\n${running.left}\n${running.right}\n${running.foot}`, body.toString()))}</style>
 <style>${trusted(css + style)}</style>
 </head>
 <body class="${context.isDraft ? 'draft' : 'final'}${className === undefined ? '' : ` ${className}`}">

@@ -204,3 +204,8 @@ export function base64(bytes: Uint8Array): string {
     }
     return pieces.join('');
 }
+
+/** The bytes of base64 in one line. */
+export function fromBase64(text: string): Uint8Array {
+    return typeof Buffer === 'function' ? new Uint8Array(Buffer.from(text, 'base64')) : Uint8Array.from(atob(text), sign => sign.charCodeAt(0));
+}

@@ -13,10 +13,18 @@ export interface PrintStrings {
 
 /** Heights of the cover: what the margins leave of a page, less a little; of the lower page where the paper is not known. */
 const coverHeights = { a4: '252mm', letter: '234mm', any: '234mm' };
+/**
+ * Heights of the photographs at the end, so that two of full size fill a page with their captions, the first two below the section's head, or
+ * three rows of pairs. A landscape picture of 4:3 that fills its half of an A4 page is 63 mm high.
+ */
+const annexHeights = {
+    a4: { first: '88mm', full: '105mm', pair: '63mm' }, letter: { first: '79mm', full: '96mm', pair: '57mm' }, any: { first: '79mm', full: '96mm', pair: '57mm' },
+};
 const sizes: Readonly<Record<Paper, string>> = { a4: 'A4', letter: 'letter' };
 
 export function printStyle({ head, number, foot, draft, paper, sans }: PrintStrings & { readonly sans: string }): string {
     const margin = `font: 8pt ${sans}; color: #4a5660;`;
+    const annex = annexHeights[paper ?? 'any'];
     const top = 'vertical-align: bottom; padding-bottom: 1.6mm; margin-bottom: 6mm; border-bottom: .5pt solid #c3ccd1;';
     return `
 @page { ${paper === undefined ? '' : `size: ${sizes[paper]}; `}margin: 24mm 18mm 19mm;
@@ -66,6 +74,7 @@ export function printStyle({ head, number, foot, draft, paper, sans }: PrintStri
   thead { display: table-header-group; }
   dl.facts > div { break-inside: avoid; }
   dl.computed > div { break-inside: auto; }
+  .finding > dl.card:not(.computed) > div:nth-child(2) { break-before: avoid; }
   .section > h2 + p, .section > p.lead { break-after: avoid; }
   .finding { margin: 4mm 0 7mm; padding-top: 4mm; break-inside: auto; }
   .finding h4 { font-size: 12.5pt; }
@@ -82,10 +91,11 @@ export function printStyle({ head, number, foot, draft, paper, sans }: PrintStri
   .columns { --label: 27mm; }
   .annex { display: block; }
   .annex figure { margin-bottom: 8mm; }
-  .annex img { max-height: 82mm; max-width: 100%; }
+  .annex img { max-height: ${annex.full}; max-width: 100%; }
+  .annex > :nth-child(-n+2) img { max-height: ${annex.first}; }
   .annex.many { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: 6mm; align-items: start; }
   .annex.many figure { margin: 0; }
-  .annex.many img { max-height: 57mm; }
+  .annex.many > figure img { max-height: ${annex.pair}; }
   .draft-band { display: none; }
   .draft-mark { display: block; position: fixed; inset: 0; z-index: -1; width: 100%; height: 100%; }
   html, body { background: none; }

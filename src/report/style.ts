@@ -121,6 +121,8 @@ th:last-child, td:last-child { padding-right: 0; }
 tbody tr:last-child > * { border-bottom: 1px solid var(--rule); }
 thead th { font-size: .86rem; line-height: 1.3; color: var(--quiet); border-top: 2px solid var(--accent); vertical-align: bottom; }
 thead { break-after: avoid; }
+.section > h2 + p { break-inside: avoid; }
+.reading > h3 + p { break-after: avoid; }
 tr { break-inside: avoid; }
 tbody th[scope=row] a, td > a { font-weight: 600; }
 th.number, td.number { text-align: right; font-variant-numeric: lining-nums tabular-nums; }
@@ -131,6 +133,7 @@ table:has(thead th:nth-child(7)) :is(th, td):not(:last-child) { padding-right: .
 table:has(thead th:nth-child(10)) { font-size: .82rem; }
 table:has(thead th:nth-child(10)) :is(th, td):not(:last-child) { padding-right: .45rem; }
 table:has(thead th:nth-child(10)) thead th { font-size: .9em; }
+dl.conditions { font: .95rem/1.45 var(--sans); margin: 0 0 .6rem; }
 .parts { font-size: .92rem; }
 .parts th:first-child { width: 24%; }
 .parts td:nth-child(3) { width: 11%; }
@@ -172,7 +175,6 @@ dl.card { margin: 0; }
 dl.facts.card > div { border: 0; padding: .28rem 0; }
 dl.card dd > p:not(:last-child) { margin-bottom: .45rem; }
 dl.facts.computed { font: .93rem/1.4 var(--sans); color: var(--quiet); margin-top: .4rem; }
-.figures::before { content: "["; } .figures::after { content: "]"; }
 `;
 
 const photographs = `

@@ -1,5 +1,5 @@
 /** How recorded values read in print: figures, dates, words, names of properties, sums of money. */
-import { inBothSystems, otherSystem, significant, type DateFigure, type Figure, type QuantityFigure } from '../quantities/index.js';
+import { inBothSystems, otherSystem, type DateFigure, type Figure, type QuantityFigure } from '../quantities/index.js';
 import type { PropertyType, Value, Vocabulary, Word } from '../record/model.js';
 import { capital } from '../checks/phrasing.js';
 
@@ -74,9 +74,11 @@ export function figureParts(figure: Figure): { readonly written: string; readonl
 /** Computed text, such as a flow in both systems, with the same typography as recorded figures. */
 export const computedText = typeset;
 
-/** A bare value of a machine's figure: "6.4 mm". */
-export function machineFigure({ value, unit }: { readonly value: number; readonly unit: string }): string {
-    return typeset(`${significant(value, 4)}${unit === '' ? '' : ` ${unit}`}`);
+/** The time by a camera's clock: "5 October 2026 at 08:52:10, clock at UTC −04:00". What is not written so stays as it is. */
+export function takenInWords(taken: string): string {
+    const [, year, month, day, time, offset] = /^(\d{4})-(\d{2})-(\d{2})[ T](\d{2}:\d{2}(?::\d{2})?)(?: ?([+-]\d{2}:\d{2}|Z))?$/.exec(taken) ?? [];
+    return year === undefined || time === undefined ? taken
+        : `${Number(day)} ${months[Number(month) - 1] ?? month} ${year} at ${time}${offset === undefined ? '' : `, clock at UTC${offset === 'Z' ? '' : ` ${offset.replace('-', '−')}`}`}`;
 }
 
 const spoken: Readonly<Record<string, string>> = {

@@ -66,7 +66,7 @@ describe('sections', () => {
         expect(text).toContain('SV1 to H1:');
     });
     test('limits stand in it: our own, the survey\'s, each thing not seen with its reason', () => {
-        for (const words of ['The engine could not be run.', 'Inside of the keel', 'it is encapsulated', 'Not proved: No water aboard', 'carried out by people qualified for the work', 'follow those that hold where she is kept']) {
+        for (const words of ['The engine could not be run.', 'Inside of the keel', 'It is encapsulated', 'Not proved: No water aboard', 'carried out by people qualified for the work', 'follow those that hold where she is kept']) {
             expect(text).toContain(words);
         }
     });

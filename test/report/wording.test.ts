@@ -106,3 +106,37 @@ describe('the statement', () => {
         expect(text).toContain(value);
     });
 });
+
+describe('a phrase of the firm', () => {
+    const name = [...vocabulary.phrases.keys()][0] ?? '';
+    const own = `phrase ${name} "Do it as this firm writes it."\n`;
+    test('takes the place of the catalogue\'s phrase of that name, and is no fault', () => {
+        const { record, gaps } = analyseText(own + survey());
+        expect(name).not.toBe('');
+        expect(record.vocabulary.phrases.get(name)?.prose.text).toBe('Do it as this firm writes it.');
+        expect(gaps.map(({ code }) => code)).toEqual([]);
+    });
+    test('is given once: a second one of that name is told, and the first holds', () => {
+        const { record, gaps } = analyseText(`${own}phrase ${name} "Another."\n${survey()}`);
+        expect(gaps.map(({ code }) => code)).toEqual(['declared-twice']);
+        expect(record.vocabulary.phrases.get(name)?.prose.text).toBe('Do it as this firm writes it.');
+    });
+});
+
+describe('how a summary counts', () => {
+    const finding = (id: string, more: string) => `finding ${id} "Cracked" on H1 { urgency: in-upkeep  seen: "s"  because: "b"  recommend: "r"  ${more} }\n`;
+    const summaryOf = (parts: string, attended = '') => reportOf(survey('', `hose H1\n${parts}`).replace('issued: 2026-01-30', `issued: 2026-01-30  ${attended}`));
+    test('what is done and seen is not among what is still to be dealt with', () => {
+        const text = summaryOf(finding('F1', '') + finding('F2', 'outcome: done-and-seen') + finding('F3', 'outcome: open'));
+        expect(text).toContain('2 matters are still to be dealt with');
+        expect(text).toContain('1 more is done, and the surveyor saw or tried the work.');
+        expect(text).toMatch(/Done and seen, and not listed again: F2\s?\./);
+        expect(text).not.toContain('3 findings are made');
+    });
+    test('with nothing done, findings are made', () => {
+        expect(summaryOf(finding('F1', '') + finding('F2', ''))).toContain('2 findings are made');
+    });
+    test('days in one state stand together', () => {
+        expect(summaryOf('', 'attended 2026-01-20 afloat  attended 2026-01-21 ashore  attended 2026-01-23 ashore')).toContain('She was surveyed afloat on 20 January 2026 and ashore on 21 and 23 January 2026.');
+    });
+});

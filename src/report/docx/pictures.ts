@@ -1,5 +1,6 @@
 /** Photographs and drawings of the page as pictures of a Word document. */
 import { ImageRun } from 'docx';
+import { fromBase64 } from '../photos.js';
 import { attribute, descendants, elementsOf, hasClass, plainText, svgMarkup, type Element } from './tree.js';
 
 /** Draws an SVG as a picture of so many pixels in width: drawings as PNG, photographs with marks as JPEG. A host gives it where it can. */
@@ -85,7 +86,7 @@ async function fromImage(element: Element, rasterize: Rasterize | undefined): Pr
     if (type === undefined || base64 === undefined || !(width > 0) || !(height > 0)) {
         return undefined;
     }
-    const data = Uint8Array.from(atob(base64), sign => sign.charCodeAt(0));
+    const data = fromBase64(base64);
     if (type === 'svg+xml') {
         const fallback = await rasterize?.(new TextDecoder().decode(data), Math.round(width * oversampling), 'png');
         return fallback && { type: 'svg', data, fallback, width, height };

@@ -32,7 +32,8 @@ figure.drawing-figure.several { break-inside: auto; }
 .run > figcaption { padding: 0 0 .5rem; font-size: 1rem; break-after: avoid; }
 ol.marks { margin: .5rem 0; }
 ol.marks li span { font-family: var(--sans); font-size: .92em; font-weight: 700; }
-.overview td { font-size: .93rem; }
+.overview tbody :is(th, td) { font-size: .86rem; }
+.overview thead th { font-size: .76rem; }
 .overview td.total, .overview th.total { white-space: nowrap; min-width: 2.4em; border-left: 1px solid var(--rule); padding-left: .6rem; }
 .overview tr.total > * { border-top: 1.5px solid var(--ink); }
 .overview svg { display: block; margin-bottom: .15rem; }

@@ -10,7 +10,7 @@ import { computedBoth } from '../../checks/phrasing.js';
 import type { ReportContext } from '../context.js';
 import { html, nothing, type Html } from '../html.js';
 import { capital, computedText, counted, wordText } from '../wording.js';
-import { box, drawing, figure, legend, letter, n, path, quiet, shortened, swatchHeight, swatchWidth, type LegendItem } from './drawing.js';
+import { box, drawing, figure, legend, letter, n, path, quiet, shortened, swatchHeight, swatchWidth, wrapped, type LegendItem } from './drawing.js';
 import { spread } from './spread.js';
 
 /** How the water is kept out at an opening, as far as is recorded. */
@@ -130,6 +130,7 @@ const width = 440;
 const margin = 8;
 const labelWidth = 122;
 const labelGap = 32;
+const twoLineGap = 43;
 const top = 30;
 const radius = 6.5;
 
@@ -185,7 +186,9 @@ export function openingsPlan(context: ReportContext): Html {
     const room = width - 2 * (margin + labelWidth + 18);
     const height = Math.min(520, room / beamM * lengthM);
     const hullHeight = Math.max(Math.min(height, 640), 220);
-    const plotHeight = Math.max(hullHeight, most * labelGap);
+    // Names have two lines where there is room for them.
+    const gap = most * twoLineGap <= Math.max(hullHeight, 400) ? twoLineGap : labelGap;
+    const plotHeight = Math.max(hullHeight, most * gap);
     const hullTop = top + (plotHeight - hullHeight) / 2;
     const perM = hullHeight / lengthM;
     const outer = Math.max(beamM / 2, widest);
@@ -205,7 +208,7 @@ export function openingsPlan(context: ReportContext): Html {
     }
     const labels = ([-1, 1] as const).flatMap(side => {
         const own = marks.filter(mark => mark.labelSide === side);
-        const places = spread(own.map(mark => mark.y), labelGap, top + 10, top + plotHeight - 18);
+        const places = spread(own.map(mark => mark.y), gap, top + 10, top + plotHeight - (gap === labelGap ? 18 : 29));
         return own.map((mark, i) => ({ ...mark, labelY: places[i] ?? mark.y }));
     });
     const states = (Object.keys(meanings) as OpeningState[]).filter(state => placed.some(each => each.state === state));
@@ -237,9 +240,10 @@ ${hulls.length > 1 ? path(`M${n(x(-beamM / 2))} ${n(y(lengthM * 0.3))}H${n(x(bea
 ${hulls.map(hull => path(outline(hull, x, y, lengthM), { width: 1.8, fill: '#fff' }))}
 ${path(`M${middle} ${n(hullTop)}V${n(hullTop + hullHeight)}`, { stroke: quiet, width: 0.7, dash: '8 3 2 3' })}
 ${labels.map(({ each, labelSide, x: cx, y: cy, labelY }) => {
+            const name = wrapped(`${each.opening.id} ${each.opening.title ?? capital(wordText(each.opening.kind))}`, labelWidth - 2, gap === labelGap ? 1 : 2, 10.5, true);
             const edge = labelSide === -1 ? margin + labelWidth : width - margin - labelWidth;
-            return html`<g>${path(`M${n(edge + labelSide * -4)} ${n(labelY)}H${n(edge - labelSide * 10)}L${n(cx)} ${n(cy)}`, { stroke: quiet, width: 0.8 })}${letter(edge, labelY - 1, shortened(`${each.opening.id} ${each.opening.title ?? capital(wordText(each.opening.kind))}`, labelWidth - 2, 10.5, true), { size: 10.5, isBold: true, anchor: labelSide === -1 ? 'end' : 'start' })}${letter(
-                edge, labelY + 11, shortened(detail(each.opening), labelWidth - 2, 9.5), { size: 9.5, isQuiet: true, anchor: labelSide === -1 ? 'end' : 'start' })}</g>
+            return html`<g>${path(`M${n(edge + labelSide * -4)} ${n(labelY)}H${n(edge - labelSide * 10)}L${n(cx)} ${n(cy)}`, { stroke: quiet, width: 0.8 })}${name.map((text, index) => letter(edge, labelY - 1 + index * 11.5, text, { size: 10.5, isBold: true, anchor: labelSide === -1 ? 'end' : 'start' }))}${letter(
+                edge, labelY - 0.5 + name.length * 11.5, shortened(detail(each.opening), labelWidth - 2, 9.5), { size: 9.5, isQuiet: true, anchor: labelSide === -1 ? 'end' : 'start' })}</g>
 `;
         })}${marks.map(({ each, x: cx, y: cy }) => html`<g>${sign(cx, cy, each.state, each.isBelow)}</g>
 `)}${signs.body}`,

@@ -72,6 +72,11 @@ function placeIn(run: Run, problem: Problem): RunMark['at'] | undefined {
 
 export const endText = { component: '', open: 'left open', capped: 'capped', blanked: 'blanked' } as const;
 
+/** What is recorded of a run as a whole, to stand behind its name. */
+export function runFacts(context: ReportContext, run: Run): Html {
+    return run.facts.size === 0 ? nothing : html`<span class="muted">. ${joined([...run.facts.keys()].map(name => html`${propertyTitle(name)}: ${context.values(run, name)}`), '; ')}</span>`;
+}
+
 /** The run in words, part by part. */
 export function runInWords(context: ReportContext, run: Run): Html {
     return html`${joined(run.components.map(component => context.linkToComponent(component)), ' → ')}${run.end === 'component' ? nothing : ` → ${endText[run.end]}`}`;

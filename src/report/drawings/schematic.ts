@@ -8,11 +8,12 @@ import type { ReportContext } from '../context.js';
 import { html, nothing, type Html } from '../html.js';
 import { capital, figureText, wordText } from '../wording.js';
 import { alarm, box, called, drawing, letter, n, pale, path, quiet, textWidth, wrapped } from './drawing.js';
-import { endText, flowOf, idAt, isAtEnd, marksInWords, marksOf, type RunMark } from './run-marks.js';
+import { endText, flowOf, idAt, isAtEnd, marksInWords, marksOf, runFacts, type RunMark } from './run-marks.js';
 
 /** Width of a part. */
-const cell = 116;
-const mostInRow = 5;
+const cell = 111;
+/** As many as a printed line holds without the lettering growing too small; one less where the end of the run takes room. */
+const mostInRow = 6;
 const inset = 22;
 /** From the top of a row to the middle of its pipes. */
 const axis = 74;
@@ -69,7 +70,7 @@ const whole = (text: string) => text.replace(/(?<=\d) (?=\d|(?:mm|cm|m|in|ft)\b)
 function labelsOf(component: Component): string[] {
     const material = materialOf(component);
     const height = heightText(component);
-    const width = cell - 6;
+    const width = cell - 2;
     return [
         ...wrapped(component.title ?? capital(wordText(component.kind)), width, 3, small), ...wrapped(whole(sizeText(component)), width, 2, small),
         ...material ? wrapped(material.title, width, 2, small) : [], ...height === undefined ? [] : wrapped(whole(height), width, 2, small),
@@ -167,7 +168,7 @@ export function drawRun(context: ReportContext, run: Run, id: string): Html {
     const height = (size: Size | undefined) => size === undefined ? 20 : Math.max(9, size.m / largest * tallest);
     const tall = sizes.map(([a, b]) => [height(a), height(b)] as const);
     const labels = components.map(labelsOf);
-    const rows = Math.max(1, Math.ceil(components.length / mostInRow));
+    const rows = Math.max(1, Math.ceil(components.length / (run.end === 'component' ? mostInRow : mostInRow - 1)));
     const perRow = Math.max(1, Math.ceil(components.length / rows));
     const tops = [0];
     for (let row = 0; row < rows; row++) {
@@ -187,7 +188,7 @@ export function drawRun(context: ReportContext, run: Run, id: string): Html {
         ...marks.map((mark, i) => `Mark ${i + 1} is ${'part' in mark.at ? `on ${idAt(run, mark.at.part)}` : `at the joint of ${idAt(run, mark.at.joint)} and ${idAt(run, mark.at.joint + 1)}`}.`),
     ].join(' ');
     return html`<figure class="run" id="${id}"${context.source(run.span)}>
-<figcaption><strong>${called(run)}</strong> (${run.id})</figcaption>
+<figcaption><strong>${called(run)}</strong> (${run.id})${runFacts(context, run)}</figcaption>
 ${drawing({
         id, title, description, width, height: tops[rows] ?? 0, body: html`${forward === undefined ? nothing : drawFlow(width - inset, forward)}${components.map((part, index) => {
             const { x, y } = place(index);

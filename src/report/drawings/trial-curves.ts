@@ -10,8 +10,9 @@ import { html, joined, nothing, type Html } from '../html.js';
 import { capital, computedText } from '../wording.js';
 import { box, called, drawing, figure, legend, letter, n, path, pieces, quiet, shortened, swatchHeight, swatchWidth } from './drawing.js';
 
-const width = 312;
-const plot = { left: 40, right: width - 40, top: 10, height: 150 };
+/** Two charts, or three of them, beside each other on a printed page. */
+const widths = { two: 312, three: 210 };
+const plot = { left: 40, toRight: 40, top: 26, height: 150 };
 
 export interface TrialPoint {
     readonly rpm: number;
@@ -116,12 +117,14 @@ export function trialCurves(context: ReportContext, reading: Reading, id: string
         { name: 'coolant', title: 'Coolant', unit: heat, other: heat === 'F' ? 'C' : 'F', fromZero: false, valueOf: column('coolant') },
     ];
     const isShown = runsOf(record, reading).some(run => run.isShown);
-    const drawings = axes.flatMap(axis => {
+    const charts = axes.flatMap(axis => {
         const series = seriesByEngine(record, reading, axis.valueOf);
         // Two looks at most tell two engines apart; beyond that the lines would only be counted.
         return pieces(series, looks.length).filter(some => some.reduce((sum, { points }) => sum + points.length, 0) > 1)
-            .map((some, index) => chart(`${id}-${axis.name}-${index + 1}`, reading, axis, some));
+            .map((some, index) => ({ id: `${id}-${axis.name}-${index + 1}`, axis, series: some }));
     });
+    const width = charts.length % 3 === 0 ? widths.three : widths.two;
+    const drawings = charts.map(each => chart(each.id, reading, each.axis, each.series, width));
     return figure(`${called(reading)}, as curves over engine speed. Runs are the marks; lines only join them.${isShown ? ' Some engine speeds are those shown at the helm, not those of an independent tachometer.' : ''}`, drawings);
 }
 
@@ -129,7 +132,8 @@ const decimals = (value: number) => String(Math.round(value * 10) / 10).replace(
 const grouped = (value: number) => String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, ',');
 const degree = (unit: string) => computedText(`1 ${unit}`).slice(2);
 
-function chart(id: string, reading: Reading, { title, unit, other, fromZero }: Axis, series: readonly TrialSeries[]): Html {
+function chart(id: string, reading: Reading, { title, unit, other, fromZero }: Axis, series: readonly TrialSeries[], width: number): Html {
+    const plotRight = width - (other === undefined ? 12 : plot.toRight);
     const all = series.flatMap(({ points }) => points);
     const shown = (point: { readonly value: number }) => convertTo(point.value, unit);
     const values = all.map(shown);
@@ -138,7 +142,7 @@ function chart(id: string, reading: Reading, { title, unit, other, fromZero }: A
     const rpms = [...all.map(({ rpm }) => rpm), ...rated];
     const [slow, fast] = [Math.min(...rpms), Math.max(...rpms)];
     const pad = (fast - slow || fast || 1) * 0.05;
-    const x = scaleLinear([slow - pad, fast + pad], [plot.left, plot.right]);
+    const x = scaleLinear([slow - pad, fast + pad], [plot.left, plotRight]);
     const bottom = plot.top + plot.height;
     const y = scaleLinear(low === high ? [low - 1, high + 1] : [low, high], [bottom, plot.top]).nice(5);
     const best = all.reduce((a, b) => b.value > a.value ? b : a);
@@ -150,9 +154,9 @@ function chart(id: string, reading: Reading, { title, unit, other, fromZero }: A
         ...series.map(({ name, look }) => ({ text: shortened(name, width - 70), swatch: (left: number, top: number) => html`${path(`M${n(left)} ${n(top + swatchHeight / 2)}h${swatchWidth}`, { width: 1.6, ...dashOf(look) })}${looks[look]?.marker(left + swatchWidth / 2, top + swatchHeight / 2)}` })),
         ...rated.length > 0 ? [{ text: `rated engine speed, ${rated.map(grouped).join(' and ')} rpm`, swatch: (left: number, top: number) => path(`M${n(left + 11)} ${n(top)}v13`, { dash: '5 2 1 2', width: 1.4 }) }] : [],
     ], 8, bottom + 44, width - 16);
-    const body = html`${joined(y.ticks(5).map(tick => html`${path(`M${plot.left} ${n(y(tick))}H${plot.right}`, { stroke: '#b7c3ca', width: 0.7 })}${letter(plot.left - 5, y(tick) + 3.5, decimals(tick), { anchor: 'end', size: 10 })}`), '')}${right ? right.ticks(5).map(tick => html`${path(`M${plot.right} ${n(right(tick))}h4`)}${letter(plot.right + 7, right(tick) + 3.5, decimals(tick), { size: 10, isQuiet: true })}`) : nothing}
-${x.ticks(5).map(tick => html`${path(`M${n(x(tick))} ${bottom}v4`)}${letter(x(tick), bottom + 15, grouped(tick), { anchor: 'middle', size: 10 })}`)}${path(`M${plot.left} ${plot.top}V${bottom}H${plot.right}${right ? `V${plot.top}` : ''}`)}
-${letter(plot.left, bottom + 32, `${title}, ${degree(unit)}${other === undefined ? '' : `; right, ${degree(other)}`}`, { isBold: true })}${letter(plot.right, bottom + 32, 'engine speed, rpm', { anchor: 'end' })}
+    const body = html`${joined(y.ticks(5).map(tick => html`${path(`M${plot.left} ${n(y(tick))}H${plotRight}`, { stroke: '#b7c3ca', width: 0.7 })}${letter(plot.left - 5, y(tick) + 3.5, decimals(tick), { anchor: 'end', size: 10 })}`), '')}${right ? right.ticks(5).map(tick => html`${path(`M${plotRight} ${n(right(tick))}h4`)}${letter(plotRight + 7, right(tick) + 3.5, decimals(tick), { size: 10, isQuiet: true })}`) : nothing}
+${x.ticks(width < widths.two ? 3 : 5).map(tick => html`${path(`M${n(x(tick))} ${bottom}v4`)}${letter(x(tick), bottom + 15, grouped(tick), { anchor: 'middle', size: 10 })}`)}${path(`M${plot.left} ${plot.top}V${bottom}H${plotRight}${right ? `V${plot.top}` : ''}`)}
+${letter(8, 12, `${title}, ${degree(unit)}${other === undefined ? '' : `; right, ${degree(other)}`}`, { isBold: true })}${letter(plotRight, bottom + 31, 'engine speed, rpm', { anchor: 'end' })}
 ${rated.map(rpm => path(`M${n(x(rpm))} ${plot.top}V${bottom}`, { dash: '5 2 1 2', width: 1.4, stroke: quiet }))}
 ${series.map(({ points, look }) => {
         const curve = line<{ readonly rpm: number; readonly value: number }>().x(point => n(x(point.rpm))).y(point => n(y(shown(point)))).curve(curveMonotoneX)(curvePoints(points));

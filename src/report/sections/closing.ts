@@ -7,7 +7,7 @@ import { html, joined, nothing, type Html } from '../html.js';
 import { positionText } from '../photo-exif.js';
 import { proseInline } from '../prose.js';
 import { standing } from '../standing-words.js';
-import { capital, dateText, figureText, inSentence, isWord, wordText } from '../wording.js';
+import { capital, dateText, figureText, inSentence, isWord, takenInWords, wordText } from '../wording.js';
 import { isRecalled, standingOf } from './findings.js';
 import { reportNumber, vesselName } from './opening.js';
 
@@ -27,7 +27,7 @@ ${table('Standards and rules cited', [{ title: 'Name' }, { title: 'Title' }, { t
             return value?.type === 'text' ? context.plain(value.prose) : value?.type === 'quantity' || value?.type === 'date' ? value.figure.written : undefined;
         };
         const scope = text('scope');
-        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html` <span class="muted">${scope}</span>`}`, text('edition') ?? 'not stated', capital(standingOf(standard) ?? 'not recorded'), html`${provenanceText(standard)}${text('source') === undefined ? nothing : html` <span class="muted">${text('source')}</span>`}`] };
+        return { cells: [name, html`${standard?.title ?? ''}${scope === undefined ? nothing : html`. <span class="muted">${scope}</span>`}`, text('edition') ?? 'Not stated', capital(standingOf(standard) ?? 'not recorded'), html`${provenanceText(standard)}${text('source') === undefined ? nothing : html` <span class="muted">${text('source')}</span>`}`] };
     }), 'cited')}`,
     };
 }
@@ -132,7 +132,7 @@ function signature(context: ReportContext, person: Person | undefined, role: str
 }
 
 /** Above this number, photographs are printed two beside each other. */
-const manyPhotos = 24;
+const manyPhotos = 12;
 
 /** Every photograph once at full size, with the places that refer to it. */
 export function photographs(context: ReportContext): Section | undefined {
@@ -141,7 +141,7 @@ export function photographs(context: ReportContext): Section | undefined {
         id: 'photographs', title: 'Photographs', body: html`
 ${standing(context, 'photos-lead')}
 <div class="annex${photos.length > manyPhotos ? ' many' : ''}">${photos.map(photo => html`<figure id="photo-${photo.number}"${context.source(photo.span)}>${picture(photo, 'error' in photo.image ? undefined : photo.image, altOf(context, photo), { isLazy: true, marks: photo.marks })}
-<figcaption><strong>Photo ${photo.number}.</strong> ${photo.caption ? html`${proseInline(context, photo.caption)}. ` : nothing}<span class="muted">${photo.file}${'error' in photo.image || photo.image.taken === undefined ? nothing : `, taken ${photo.image.taken}`}${'error' in photo.image || !photo.image.position ? nothing : `, ${positionText(photo.image.position)} by the camera`}.</span> Shown for ${joined(photo.places.map(place => html`<a href="#${place.anchor}">${inSentence(place.title)}</a>`), ', ')}.</figcaption></figure>
+<figcaption><strong>Photo ${photo.number}.</strong> ${photo.caption ? html`${proseInline(context, photo.caption)}. ` : nothing}<span class="muted">${photo.file}${'error' in photo.image || photo.image.taken === undefined ? nothing : `, taken ${takenInWords(photo.image.taken)}`}${'error' in photo.image || !photo.image.position ? nothing : `, ${positionText(photo.image.position)} by the camera`}.</span> Shown for ${joined(photo.places.map(place => html`<a href="#${place.anchor}">${inSentence(place.title)}</a>`), photo.places.length === 2 ? ' and ' : ', ')}.</figcaption></figure>
 `)}</div>`,
     };
 }

@@ -1,12 +1,13 @@
 /** Findings by due event, what is accepted, and all recommendations in one list. */
 import type { Problem } from '../../checks/contract.js';
+import { isDoneAndSeen } from '../../record/earlier-findings.js';
 import type { Finding, Photo, Standard } from '../../record/model.js';
 import { urgencyOverview } from '../drawings/urgency-overview.js';
 import { altOf, definitions, gauge, picture, table, urgencyTitle, type ReportContext, type Section } from '../context.js';
 import { html, joined, nothing, type Html } from '../html.js';
 import { proseHtml, proseInline } from '../prose.js';
 import { standing } from '../standing-words.js';
-import { computedText, counted, machineFigure, propertyTitle, wordText } from '../wording.js';
+import { computedText, counted, wordText } from '../wording.js';
 import { relationText } from './damage.js';
 import { outcomeRows } from './earlier.js';
 import { costText, costTotal } from './opening.js';
@@ -70,7 +71,7 @@ ${single ? figureOf(context, single, `${context.anchorOf(finding)}-picture`) : n
 ${definitions([
         ['What to do', context.body(finding, 'recommend') ?? missing('what is to be done')],
         ...outcomeRows(context, finding),
-        ['Due', html`<p><strong>${context.dueOf(finding)}</strong>${finding.facts.has('reason-for-urgency') ? html`. ${context.values(finding, 'reason-for-urgency')}` : nothing}</p>`],
+        ['Due', isDoneAndSeen(finding) ? undefined : html`<p><strong>${context.dueOf(finding)}</strong>${finding.facts.has('reason-for-urgency') ? html`. ${ended(context.values(finding, 'reason-for-urgency'))}` : nothing}</p>`],
         ['Authority', authority(context, finding)],
         ['Cost allowed', context.body(finding, 'cost')],
         ['Of it betterment', context.body(finding, 'betterment')],
@@ -114,9 +115,14 @@ function photoPairs(context: ReportContext, photos: readonly Photo[], id: string
 
 const missing = (what: string) => html`<p class="absent">Not recorded: ${what}.</p>`;
 
+/** With a full stop at its end. */
+const ended = (text: Html): Html => html`${text}${/[.!?…]$/.test(plainOf(text).trimEnd()) ? nothing : '.'}`;
+
+const plainOf = (text: Html): string => String(text).replace(/<[^>]*>/g, '');
+
+/** The sentence alone: its figures stand in it, and bare in the record that goes with the report. */
 function computedLine(problem: Problem): Html {
-    const figures = Object.entries(problem.figures ?? {});
-    return html`<li>${computedText(problem.message)}${figures.length === 0 ? nothing : html` <span class="figures">${joined(figures.map(([name, figure]) => `${propertyTitle(name.replace(/([a-z])([A-Z])/g, '$1 $2')).toLowerCase()} ${machineFigure(figure)}`), ', ')}</span>`}</li>
+    return html`<li>${computedText(problem.message)}</li>
 `;
 }
 
@@ -127,7 +133,11 @@ function authority(context: ReportContext, finding: Finding): Html | undefined {
         const standingText = standingOf(standard);
         // Without its clause a voluntary standard is cited as practice and no more.
         const lead = clause === undefined && isVoluntary(standard) ? 'Good practice per ' : '';
-        return html`<li>${lead}${name}${clause === undefined ? nothing : `, ${clause}`}${standard?.title ? html`, ${standard.title}` : nothing}. ${standingText === undefined ? 'Standing not recorded' : capitalFirst(standingText)}.${isRecalled(standard) ? html` <strong>Clause to be confirmed.</strong>` : nothing}</li>
+        // A practice that is nobody's text has no name beside its title.
+        const title = standard?.title ?? '';
+        const cited = clause === undefined && title.startsWith(name) ? title : `${name}${clause === undefined ? '' : `, ${clause}`}${title === '' ? '' : `, ${title}`}`;
+        const isSaid = standingText !== undefined && cited.toLowerCase().endsWith(standingText);
+        return html`<li>${lead}${cited}.${isSaid ? nothing : ` ${standingText === undefined ? 'Standing not recorded' : capitalFirst(standingText)}.`}${isRecalled(standard) ? html` <strong>Clause to be confirmed.</strong>` : nothing}</li>
 `;
     })}</ul>`;
 }
@@ -156,13 +166,16 @@ ${table('Accepted, with the reasons', [{ title: 'On' }, { title: 'What stands' }
 
 export function recommendations(context: ReportContext): Section | undefined {
     const cost = costTotal(context);
+    const ahead = context.findings.filter(finding => !isDoneAndSeen(finding));
+    const done = context.findings.filter(isDoneAndSeen);
     return context.findings.length === 0 ? undefined : {
         id: 'recommendations', title: 'Recommendations in one list', body: html`
 ${standing(context, 'recommendations-lead')}
 ${cost ? html`<p>Costs allowed come to ${costText(cost)}, for the ${counted(cost.count, 'finding')} that state${cost.count === 1 ? 's' : ''} one.</p>` : nothing}
-${table('Recommendations', [{ title: 'No.' }, { title: 'What to do' }, { title: 'Due' }, { title: 'Cost allowed' }], context.findings.map(finding => ({
+${done.length === 0 ? nothing : html`<p>Done and seen, and not listed again: ${joined(done.map(finding => context.linkTo(finding)), ', ')}.</p>`}
+${ahead.length === 0 ? nothing : table('Recommendations', [{ title: 'No.' }, { title: 'What to do' }, { title: 'Due' }, ...cost ? [{ title: 'Cost allowed' }] : []], ahead.map(finding => ({
         attributes: context.source(finding.span),
-        cells: [context.linkTo(finding), html`<strong>${finding.title}</strong> ${context.body(finding, 'recommend') ?? nothing}`, context.dueOf(finding), context.text(finding, 'cost') ?? ''],
+        cells: [context.linkTo(finding), html`<strong>${finding.title}</strong> ${context.body(finding, 'recommend') ?? nothing}`, context.dueOf(finding), ...cost ? [context.text(finding, 'cost') ?? ''] : []],
     })), 'recommendations')}`,
     };
 }

@@ -26,7 +26,7 @@ ${record.survey?.surveyKind === 'part-survey' ? standing(context, 'part-only') :
 ${own}
 ${undone.length === 0 ? nothing : table('Not done', [{ title: 'What' }, { title: 'What follows' }, { title: 'Reason' }], undone.map(entry => ({ cells: [entry.title, entry.text, whyOf(entry)] })))}
 ${notSeen.length + doubtful.length === 0 ? html`<p>Nothing is recorded as unseen beyond the general limits below.</p>` : table('Not seen, or seen and not proved', [{ title: 'What' }, { title: 'Of' }, { title: 'Reason' }], [
-        ...notSeen.map(unseen => ({ attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), reasons(unseen.reason ? proseInline(context, unseen.reason) : undefined)] })),
+        ...notSeen.map(unseen => ({ attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), reasons(unseen.reason ? html`${capital(context.plain(unseen.reason))}` : undefined)] })),
         ...doubtful.map(component => {
             const words = component.notes[0] ? proseInline(context, component.notes[0]) : component.facts.has('remarks') ? context.values(component, 'remarks') : component.facts.has('access') ? context.values(component, 'access') : undefined;
             return {
@@ -36,7 +36,7 @@ ${notSeen.length + doubtful.length === 0 ? html`<p>Nothing is recorded as unseen
         }),
     ])}
 ${absent.length === 0 ? nothing : table('Not fitted', [{ title: 'What' }, { title: 'Of' }, { title: 'Remark' }], absent.map(unseen => ({
-        attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), unseen.reason ? proseInline(context, unseen.reason) : ''],
+        attributes: context.source(unseen.span), cells: [unseen.what, partTitle(unseen), unseen.reason ? capital(context.plain(unseen.reason)) : ''],
     })))}
 <h3>General limits</h3>
 ${definitions(cautionsFor(context).map(({ title, text }) => [title, text] as const), 'facts limits')}`,
@@ -90,9 +90,7 @@ ${group('Construction and use', rest)}
 </div>
 ${context.body(vessel, 'particulars') ?? nothing}
 ${vessel.notes.map(note => proseHtml(context, note))}
-${vessel.photos.length === 0 ? nothing : html`<p>${nameOfVessel(context)}: ${context.photoLinks(vessel.photos)}</p>`}
+${vessel.photos.length === 0 ? nothing : html`<p>Shown in ${context.photoLinks(vessel.photos)}</p>`}
 </div>`,
     };
 }
-
-const nameOfVessel = (context: ReportContext) => context.record.vessel?.name ?? 'Vessel';

@@ -12,7 +12,8 @@ import { registers } from './registers.js';
 import { computedText, figureParts, propertyTitle } from '../wording.js';
 import { significant } from '../../quantities/index.js';
 
-const aside = ['columns', 'remarks'];
+/** Told elsewhere: what is measured by the title and the heads of the columns. */
+const aside = ['columns', 'remarks', 'measures'];
 
 export function measurements(context: ReportContext): Section | undefined {
     const readings = context.record.readings.filter(reading => sectionOfReading(reading) === 'measurements');
@@ -30,7 +31,7 @@ export function readingBlock(context: ReportContext, reading: Reading): Html {
 <section class="reading"${context.source(reading.span)}>
 <h3>${reading.title ?? reading.id}</h3>
 ${reading.on.length === 0 ? nothing : html`<p>On ${joined(reading.on.map(c => context.linkToComponent(c)), ', ')}.</p>`}
-${definitions([...reading.facts.keys()].filter(name => !aside.includes(name)).map(name => [propertyTitle(name), context.values(reading, name)] as const))}
+${definitions([...reading.facts.keys()].filter(name => !aside.includes(name)).map(name => [propertyTitle(name), context.values(reading, name)] as const), 'run-in conditions')}
 ${readingTable(context, reading)}
 ${drawReading(context, reading)}
 ${context.body(reading, 'remarks') ?? nothing}

@@ -1,6 +1,8 @@
 /** Cover, open problems, summary and contents. */
-import { nameOf, type Component, type DateFigure } from '../../record/model.js';
+import { isDoneAndSeen } from '../../record/earlier-findings.js';
+import { nameOf, type Attendance, type Component, type DateFigure } from '../../record/model.js';
 import { gauge, definitions, picture, altOf, table, urgencyTitle, type ReportContext, type Section } from '../context.js';
+import { followUpOf } from '../follow-up.js';
 import { html, isMarkData, joined, nothing, type Html } from '../html.js';
 import { proseInline } from '../prose.js';
 import { noticeOf } from '../standing-words.js';
@@ -75,7 +77,9 @@ function coverPhoto(context: ReportContext): Html {
 
 /** Every problem without an answer, and what the text does not say properly: none is left out. */
 export function openProblems(context: ReportContext): Section | undefined {
-    const { openProblems: problems, gaps, missingPhotos, firmFaults } = context;
+    const { gaps, missingPhotos, firmFaults } = context;
+    // That a finding has no photograph is for the surveyor while he writes; of a finished report the reader sees it himself.
+    const problems = context.isDraft ? context.openProblems : context.openProblems.filter(({ severity, check }) => severity !== 'hint' || check.isOfReport !== true);
     if (problems.length + gaps.length + missingPhotos.length + firmFaults.length === 0) {
         return undefined;
     }
@@ -88,10 +92,12 @@ export function openProblems(context: ReportContext): Section | undefined {
     const list = (title: string, lead: string, entries: typeof all) => entries.length === 0 ? nothing : html`
 <h3>${title}</h3>
 <p>${lead}</p>
-${table(counted(entries.length, 'entry', 'entries'), [{ title: 'Where' }, { title: 'What' }, { title: 'On' }], entries.map(({ span, message, on }) => {
+${table(title, context.isDraft ? [{ title: 'Where' }, { title: 'What' }, { title: 'On' }] : [{ title: 'On' }, { title: 'What' }], entries.map(({ span, message, on }) => {
         const { file, line } = context.lineOf(span);
-        return { attributes: context.source(span), cells: [html`<span class="where">${file}, line ${line}</span>`, computedText(message), joined(on.map(c => context.linkToComponent(c)), ', ')] };
-    }), 'open-list')}`;
+        const parts = joined(on.map(c => context.linkToComponent(c)), ', ');
+        // Where it is written helps whoever still writes.
+        return { attributes: context.source(span), cells: context.isDraft ? [html`<span class="where">${file}, line ${line}</span>`, computedText(message), parts] : [on.length === 0 ? 'The survey' : parts, computedText(message)] };
+    }), context.isDraft ? 'open-list' : '')}`;
     return {
         id: 'open', title: context.isDraft ? 'Open problems: this is a draft' : 'Matters left open',
         body: html`${list('To be answered before issue', 'Each of these is to be answered by a finding, a corrected fact or a reason, before the report can be issued.', all.filter(e => e.severity === 'error'))}
@@ -130,11 +136,12 @@ export function summary(context: ReportContext): Section {
     const notSeen = record.unseen.filter(unseen => !unseen.absent);
     const doubtful = unproved(context);
     const undone = undoneOf(context).map(({ short }) => short);
-    const attended = (record.survey?.attendances ?? []).map(({ state, date }) => `${state ?? 'attended'}${date ? ` on ${dateText(date)}` : ''}`);
-    const biggest = findings.slice(0, 5);
+    const attended = attendancesText(record.survey?.attendances ?? []);
+    const ahead = findings.filter(finding => !isDoneAndSeen(finding));
+    const biggest = ahead.slice(0, 5);
     return {
         id: 'summary', title: 'Summary', body: html`
-<p class="lead">${findings.length === 0 ? 'No finding is made.' : `${capital(counted(findings.length, 'finding is', 'findings are'))} made, each with what was seen, why it matters, what to do and by when.`}${attended.length > 0 ? ` She was surveyed ${listed(attended)}.` : ''}${context.isDraft ? html` <strong>${capital(counted(context.openErrors, 'problem is', 'problems are'))} open</strong> and <a href="#open">listed first</a>; the count of findings is not final.` : nothing}</p>
+<p class="lead">${findingsInWords(findings.length, ahead.length)}${attended === '' ? '' : ` She was surveyed ${attended}.`}${context.isDraft ? html` <strong>${capital(counted(context.openErrors, 'problem is', 'problems are'))} open</strong> and <a href="#open">listed first</a>; the count of findings is not final.` : nothing}</p>
 ${noticeOf(context)}
 ${keyFigures(context)}
 <div class="summary-grid">
@@ -148,8 +155,8 @@ ${biggest.length === 0 ? nothing : html`<div><h3>First to be dealt with</h3>
 ${definitions([
         ['Followed up', followedUp(context)],
         ['Not inspected', notSeen.length === 0 && doubtful.length === 0 ? undefined : html`${joined([
-            ...notSeen.map(unseen => html`${inSentence(unseen.what)}`), ...doubtful.map(component => html`${inSentence(nameOf(component))} (${wordText(context.conditionOf(component) ?? '')})`),
-        ], '; ')}. <a href="#limits">Reasons and limits</a>`],
+            ...notSeen.map(unseen => inSentence(unseen.what)), ...doubtful.map(component => `${inSentence(component.title ?? nameOf(component))} (${component.title === undefined ? '' : `${component.id}, `}${wordText(context.conditionOf(component) ?? '')})`),
+        ].map((text, index) => index === 0 ? capital(text) : text), '; ')}. <a href="#limits">Reasons and limits</a>`],
         ['Not done', undone.length === 0 ? undefined : html`${undone.join(', ')}. <a href="#limits">What follows from it</a>`],
         ...record.valuations.map(valuation => ['Of the value', context.body(valuation, 'summary')] as const),
         ['Accepted', record.acceptances.length === 0 ? undefined : html`${counted(record.acceptances.length, 'matter')} that the surveyor lets stand, <a href="#accepted">each with the reason</a>`],
@@ -162,18 +169,43 @@ ${definitions([
 function keyFigures(context: ReportContext): Html {
     const { groups, findings, record } = context;
     const [first] = groups;
+    const ahead = findings.filter(finding => !isDoneAndSeen(finding)).length;
+    const done = findings.length - ahead;
     const cost = costTotal(context);
     const occurrence = occurrenceCost(context);
     const figure = (label: Html | string, value: Html | string, note: Html | string) => html`<div><dt>${label}</dt><dd class="figure">${value}</dd><dd class="note">${note}</dd></div>
 `;
     return findings.length + record.valuations.length === 0 ? nothing : html`<dl class="key">
-${first === undefined ? nothing : figure('Findings', String(findings.length), `${first.findings.length} of them: ${inSentence(urgencyTitle(first))}`)}
+${first === undefined ? nothing : figure(done === 0 ? 'Findings' : 'Still to be dealt with', String(ahead), ahead === 0 ? 'all are done and seen' : `${first.findings.length} of them: ${inSentence(urgencyTitle(first))}`)}
+${done === 0 ? nothing : figure('Done and seen', String(done), html`by the surveyor, <a href="#${followUpOf(context).recommendations.length > 0 ? 'earlier' : 'findings'}">each with what shows it</a>`)}
 ${occurrence ? figure('Costs of the occurrence', occurrence.text, occurrence.note) : cost ? figure('Costs allowed', costText(cost), `for ${counted(cost.count, 'finding')} that state${cost.count === 1 ? 's' : ''} a cost${cost.count === findings.length ? '' : '; the others state none'}`) : nothing}
 ${record.valuations.map(valuation => {
         const opinion = context.first(valuation, 'opinion');
         const effective = context.first(valuation, 'effective');
         return opinion?.type === 'quantity' ? figure(valuation.title ?? 'Value', figureText(opinion.figure), html`${effective?.type === 'date' ? `on ${dateText(effective.figure)}, ` : ''}<a href="#valuation">how it was reached</a>`) : nothing;
     })}</dl>`;
+}
+
+/** How many findings there are; where some are done and seen, how many are not, for that is what a reader asks. */
+function findingsInWords(all: number, ahead: number): string {
+    return all === 0 ? 'No finding is made.'
+        : ahead === all ? `${capital(counted(all, 'finding is', 'findings are'))} made, each with what was seen, why it matters, what to do and by when.`
+            : ahead === 0 ? `${all === 1 ? 'The one matter set out below is' : `All ${all} matters set out below are`} done, and the surveyor saw or tried the work.`
+                : `${capital(counted(ahead, 'matter is', 'matters are'))} still to be dealt with, each with what was seen, why it matters, what to do and by when; ${counted(all - ahead, 'more is', 'more are')} done, and the surveyor saw or tried the work.`;
+}
+
+/** "afloat on 5 October 2026 and ashore on 6 and 8 October 2026": one state once for the days that follow one another in it. */
+function attendancesText(attendances: readonly Attendance[]): string {
+    const stays: { state: string; dates: DateFigure[] }[] = [];
+    for (const { state = 'attended', date } of attendances) {
+        const last = stays.at(-1);
+        if (last?.state === state && date && last.dates.length > 0) {
+            last.dates.push(date);
+        } else {
+            stays.push({ state, dates: date ? [date] : [] });
+        }
+    }
+    return listed(stays.map(({ state, dates }) => dates.length === 0 ? state : `${state} on ${daysText(dates) ?? ''}`));
 }
 
 function listed(texts: readonly string[]): string {
@@ -221,7 +253,7 @@ ${definitions([
         ['Weather', context.body(survey, 'weather')],
         ['Trial', context.body(survey, 'trial')],
         ['Instruments', context.body(survey, 'tools')],
-        ['Lay for the survey', isWord(state) ? capital(state.word) : undefined],
+        ['Lay for the survey', isWord(state) && !survey.attendances.some(attendance => attendance.state !== undefined) ? capital(state.word) : undefined],
         ['Openings counted', openings.length === 0 ? undefined : openings.join(', ')],
         ['Fee', context.body(survey, 'fee-basis')],
     ])}

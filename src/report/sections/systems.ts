@@ -3,7 +3,7 @@ import type { Component, Finding, Run, System } from '../../record/model.js';
 import { componentAnchor, definitions, table, type ReportContext, type Section } from '../context.js';
 import { html, idPart, joined, nothing, type Html } from '../html.js';
 import { proseHtml, proseInline } from '../prose.js';
-import { marksOf, runInWords } from '../drawings/run-marks.js';
+import { marksOf, runFacts, runInWords } from '../drawings/run-marks.js';
 import { drawRun } from '../drawings/schematic.js';
 import { capital, counted, propertyTitle, wordText } from '../wording.js';
 
@@ -51,9 +51,9 @@ ${components.length === 0 ? nothing : table(`${system.title || capital(wordText(
 ${runs.length === 0 ? nothing : html`<h3>Runs</h3>
 ${system === firstDrawn ? html`<p class="small">Runs that a finding or problem concerns are drawn. Each part is as high as its recorded size, dashed where none is recorded; two sizes that do not meet stand in figures under the joint. Bands on a hose are its clamps, teeth a thread, a wave the waterline. A diamond marks a joint, a flag a part; the numbers are told beneath.</p>` : nothing}
 ${runs.map(run => isDrawn(context)(run)
-        ? html`${drawRun(context, run, `run-${idPart(run.id)}`)}${runFacts(context, run)}`
-        : html`<p class="run-words" id="run-${idPart(run.id)}"${context.source(run.span)}><strong>${run.title ?? run.id}</strong> (${run.id}): ${runInWords(context, run)}</p>
-${runFacts(context, run)}`)}`}
+        ? drawRun(context, run, `run-${idPart(run.id)}`)
+        : html`<p class="run-words" id="run-${idPart(run.id)}"${context.source(run.span)}><strong>${run.title ?? run.id}</strong> (${run.id}): ${runInWords(context, run)}${runFacts(context, run)}</p>
+`)}`}
 ${contacts.length === 0 ? nothing : html`<h3>Metals in contact</h3>
 <ul>${contacts.map(contact => html`<li${context.source(contact.span)}>${joined(contact.components.map(c => context.linkToComponent(c)), ' with ')}${contact.facts.size === 0 ? nothing : html`: ${joined([...contact.facts.keys()].map(name => html`${propertyTitle(name).toLowerCase()} ${context.text(contact, name) ?? ''}`), ', ')}`}</li>
 `)}</ul>`}
@@ -64,11 +64,6 @@ ${unseen.length === 0 ? nothing : html`<ul class="unseen">${unseen.map(entry => 
 }
 
 const isDrawn = (context: ReportContext) => (run: Run): boolean => run.components.length > 0 && marksOf(context, run).length > 0;
-
-/** What is recorded of a run as a whole. */
-function runFacts(context: ReportContext, run: Run): Html {
-    return run.facts.size === 0 ? nothing : html`<div class="small">${definitions([...run.facts.keys()].map(name => [propertyTitle(name), context.values(run, name)] as const), 'run-in')}</div>`;
-}
 
 function partName(context: ReportContext, component: Component): Html {
     const kind = context.record.vocabulary.kinds.get(component.kind)?.title ?? capital(wordText(component.kind));

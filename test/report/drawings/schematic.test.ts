@@ -70,12 +70,12 @@ test('nominal size and hose size are not compared with each other', () => {
 });
 
 test('where the run goes on in the next row, each part keeps what belongs to it', () => {
-    const ids = Array.from({ length: 6 }, (_, i) => `P${i}`);
-    const markup = draw(`${ids.map((id, i) => i === 3 ? `adapter ${id} { spigot: 50 mm  male-thread: npt }` : `hose ${id} { bore: 25 mm  clamps: 2 }`).join('\n')}\nrun R1: ${ids.join(' -> ')}\n`);
+    const ids = Array.from({ length: 8 }, (_, i) => `P${i}`);
+    const markup = draw(`${ids.map((id, i) => i === 4 ? `adapter ${id} { spigot: 50 mm  male-thread: npt }` : `hose ${id} { bore: 25 mm  clamps: 2 }`).join('\n')}\nrun R1: ${ids.join(' -> ')}\n`);
     expectSound(markup);
     const [svg] = svgsOf(markup);
     const size = (text: string) => (svg ? all([svg], 'text') : []).filter(each => each.text === text && each.attributes.get('font-weight') === '700').map(each => number(each, 'y'));
-    // P2 ends the first row with 25 mm, P3 begins the second with 50 mm; P3 meets P4 in the second.
+    // P3 ends the first row with 25 mm, P4 begins the second with 50 mm; P4 meets P5 in the second.
     expect(size('25 mm')[0]).toBeLessThan(size('50 mm')[0] ?? 0);
     expect(size('25 mm')[1]).toBe(size('50 mm')[1]);
 });
