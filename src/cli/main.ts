@@ -31,6 +31,11 @@ async function main(words: readonly string[]): Promise<number> {
 }
 
 main(process.argv.slice(2)).then(code => { process.exitCode = code; }, (error: unknown) => {
-    process.stderr.write(isStop(error) ? 'garboard: stopped, nothing is written.\n' : `garboard: ${error instanceof Error ? error.message : String(error)}\n`);
-    process.exitCode = isStop(error) ? stoppedStatus : 2;
+    if (isStop(error)) {
+        // Ends here: winding down by itself, the program would give up listening for signals first, and one more of them would be its end.
+        process.stderr.write('garboard: stopped, nothing is written.\n', () => process.exit(stoppedStatus));
+        return;
+    }
+    process.stderr.write(`garboard: ${error instanceof Error ? error.message : String(error)}\n`);
+    process.exitCode = 2;
 });

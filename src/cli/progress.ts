@@ -36,14 +36,37 @@ export const stoppedStatus = 130;
 
 export const isStop = (error: unknown): boolean => error instanceof Error && error.name === 'AbortError';
 
-/** Runs with a signal that Ctrl+C, or a request to end, gives; a second Ctrl+C ends the program as it would without. */
+/**
+ * Longest time, in ms, in which a second Ctrl+C is the first one told twice: a terminal tells a whole group of programs, and one that has
+ * started this one, as npm does, passes it on.
+ */
+const sameStopMs = 1000;
+
+/**
+ * Runs with a signal that Ctrl+C, or a request to end, gives. One told twice is one stop; a later one ends the program at once, even
+ * where it is still clearing up. Once a stop is dealt with, all that follows is let pass: it must not take the message and the status away.
+ */
 export async function stoppable<T>(run: (signal: AbortSignal) => Promise<T>): Promise<T> {
     const stop = new AbortController();
-    const stopped = () => stop.abort();
-    process.once('SIGINT', stopped).once('SIGTERM', stopped);
+    let since = 0;
+    let isOver = false;
+    const leave = () => { process.off('SIGINT', stopped).off('SIGTERM', stopped); };
+    const stopped = (name: NodeJS.Signals) => {
+        if (!stop.signal.aborted) {
+            since = performance.now();
+            stop.abort();
+        } else if (!isOver && performance.now() - since > sameStopMs) {
+            leave();
+            process.kill(process.pid, name);
+        }
+    };
+    process.on('SIGINT', stopped).on('SIGTERM', stopped);
     try {
         return await run(stop.signal);
     } finally {
-        process.off('SIGINT', stopped).off('SIGTERM', stopped);
+        isOver = true;
+        if (!stop.signal.aborted) {
+            leave();
+        }
     }
 }
