@@ -89,6 +89,12 @@ export class SurveyAnalyser {
         return mainFilesOf(uri, files).some(main => closureOf(main, files).some(file => changed.has(file.uri) || usesOf(file).some(use => changed.has(use))));
     }
 
+    /** Addresses that the surveys of the files given use and that are not among the parsed files. */
+    usedButUnread(uris: Iterable<string>): Set<string> {
+        const files = this.files();
+        return new Set([...uris].flatMap(uri => mainFilesOf(uri, files)).flatMap(main => closureOf(main, files)).flatMap(usesOf).filter(use => !files.has(use)));
+    }
+
     /** Every file of the surveys that the files given belong to. */
     surveyFilesOf(uris: Iterable<string>): Set<string> {
         const files = this.files();

@@ -26,8 +26,7 @@ export interface PdfOptions {
 }
 
 /**
- * Measured: 400 photographs (51 MB of PDF) took 203 s to print twice on two cores that some fifteen busy programs shared, which is as slow a machine
- * as is to be reckoned with; the limit is only for a browser that hangs.
+ * Measured: 400 photographs (51 MB of PDF) took 203 s to print twice on two cores under heavy load; the limit is only for a browser that hangs.
  */
 const usualTimeLimitMs = 10 * 60_000;
 /** Numbers in the contents have their room, so the second printing breaks as the first did; one more is for the case that it does not. */

@@ -23,7 +23,7 @@ export function serveRequests(connection: Connection, { shared, language }: Retu
         return { line: position?.line ?? 0, character: position?.character ?? 0 };
     };
 
-    followPhotos({ shared, language }, photos, shelf);
+    followOutside({ shared, language }, photos, shelf);
 
     connection.onRequest(requests.report, async ({ uri, mode }: ReportParams): Promise<ReportResult | undefined> => {
         const analysis = await shared.workspace.WorkspaceLock.read(() => analyser.analysisOf(uri));
@@ -61,12 +61,26 @@ export function serveRequests(connection: Connection, { shared, language }: Retu
     connection.onRequest(requests.newSurvey, (survey: NewSurvey) => newSurveyText(survey));
 }
 
-/** Picture files are looked at once typing pauses; where they tell something new, the survey is judged again. */
-function followPhotos({ shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource, shelf?: NodeShelf): void {
+/** What lies outside the text is looked at once typing pauses; where it tells something new, the survey is judged again. */
+function followOutside({ shared, language }: ReturnType<typeof createGarboardLspServices>, photos: PhotoSource, shelf?: NodeShelf): void {
     const analyser = language.editor.Analyser;
-    const { DocumentBuilder, TextDocuments, WorkspaceLock } = shared.workspace;
+    const { DocumentBuilder, FileSystemProvider, LangiumDocuments, TextDocuments, WorkspaceLock } = shared.workspace;
     let timer: NodeJS.Timeout | undefined;
+    /** Files that a survey uses and that no watcher has told of: one beyond the workspace, or one written along with its new folder. */
+    const readUsed = async () => {
+        const missed: URI[] = [];
+        for (const use of analyser.usedButUnread(TextDocuments.keys())) {
+            const uri = URI.parse(use);
+            if (!LangiumDocuments.hasDocument(uri) && await FileSystemProvider.exists(uri)) {
+                missed.push(uri);
+            }
+        }
+        if (missed.length > 0) {
+            await WorkspaceLock.write(token => DocumentBuilder.update(missed, [], token));
+        }
+    };
     const look = async () => {
+        await readUsed();
         const seen = new Set<string>();
         for (const uri of TextDocuments.keys()) {
             for (const { record } of await WorkspaceLock.read(() => analyser.analysesOf(uri))) {

@@ -36,7 +36,8 @@ async function ready(folder: string): Promise<vscode.TextDocument> {
   await writeFile(`${folder}/house.survey`, house);
   await writeFile(`${folder}/heron.survey`, heron(`AR-${folder.toUpperCase()}`));
   const { document } = await openFile(`${folder}/heron.survey`);
-  await untilTrue(async () => (await vscode.commands.executeCommand<vscode.DocumentSymbol[] | undefined>('vscode.executeDocumentSymbolProvider', document.uri))?.length, 'the outline');
+  // The finding without a photograph is told, and the house file, just written, is no longer missed.
+  await diagnosticsOf(document.uri, (all) => all.length > 0 && !all.some(isError));
   return document;
 }
 

@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -129,6 +129,17 @@ describe('the server over stdio', () => {
         client.forget(uri);
         await client.open(uri, unfit);
         expect(fitProblem(await client.diagnostics(uri, fitProblem))).toBe(true);
+    });
+
+    it('reads a file that a survey uses and that no watcher has told of', async () => {
+        mkdirSync(join(folder, 'late'));
+        writeFileSync(join(folder, 'late', 'house.survey'), 'person A-Rowe "Ada Rowe" { role: "Surveyor" }\n');
+        const late = pathToFileURL(join(folder, 'late', 'late.survey')).href;
+        await client.open(late, 'use "house"\nuse "nowhere"\nsurvey "L-1" part-survey { surveyor: A-Rowe }\nvessel "Heron" { type: sailing-yacht }\n');
+        await client.diagnostics(late, found => !found.some(d => d.code === 'person-unknown'));
+        const missing = await client.diagnostics(late, found => found.some(d => d.code === 'file-unknown'));
+        expect(missing.filter(d => d.code === 'file-unknown').map(d => d.range.start.line)).toEqual([1]);
+        await client.close(late);
     });
 
     it('outlives a survey that was never saved, and one that is deleted under it', async () => {
