@@ -195,7 +195,7 @@ function looksOf(element: Element): Looks {
         case 'a':
             looks.style = 'Hyperlink';
     }
-    if (hasClass(element, 'muted') || hasClass(element, 'other') || hasClass(element, 'figures')) {
+    if (hasClass(element, 'muted') || hasClass(element, 'other')) {
         looks.color = quiet;
     }
     if (hasClass(element, 'absent')) {

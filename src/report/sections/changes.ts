@@ -65,7 +65,7 @@ ${table('Before and now', [{ title: 'Of what' }, { title: 'What' }, { title: 'Be
 const none = html`<span class="muted">Nothing recorded</span>`;
 
 function subjectOf(context: ReportContext, { area, id, subject, act }: Change): Html {
-    const finding = area === 'finding' && act !== 'withdrawn' ? context.findings.find(one => one.id === id) : undefined;
+    const finding = area === 'finding' && act !== 'withdrawn' ? context.findingOf(id) : undefined;
     return finding ? html`${context.linkTo(finding)} ${finding.title}` : html`${subject}`;
 }
 

@@ -49,7 +49,7 @@ ${group.findings.map(finding => card(context, finding))}
 const briefCard = 350;
 
 function card(context: ReportContext, finding: Finding): Html {
-    const answered = context.problems.filter(problem => problem.answeredBy === finding.id);
+    const answered = context.answeredBy(finding);
     const place = context.text(finding, 'place');
     // One photograph stands beside what was seen; more stand beneath, in pairs of one height.
     const single = finding.photos.length === 1 ? finding.photos[0] : undefined;
