@@ -4,7 +4,7 @@
  */
 import { catalogueSources } from '../record/catalogue.js';
 import { vocabularyOf } from '../record/vocabulary.js';
-import { lowerFirst } from '../checks/phrasing.js';
+import { capital, lowerFirst } from '../checks/phrasing.js';
 import type { Check, Provenance, Severity, Source } from '../checks/contract.js';
 
 /** What a word of provenance says to a reader. */
@@ -37,7 +37,7 @@ function standingText(name: string): string {
 /** A source in one line: what is relied on, where it stands, and how it is known. */
 export function sourceLine({ text, standard, clause, provenance }: Source): string {
     const where = standard === undefined ? '' : ` (${standard}${clause === undefined ? '' : `, ${clause}`}${standingText(standard)})`;
-    return `${upperFirst(text)}${where}: ${provenanceTitles[provenance]}.`;
+    return `${capital(text)}${where}: ${provenanceTitles[provenance]}.`;
 }
 
 /** A Markdown page on a check. */
@@ -61,7 +61,7 @@ export function explainCheck(check: Check): string {
     if (check.silent.length > 0) {
         lines.push('## Where it stays silent', '');
         for (const example of check.silent) {
-            lines.push(`${upperFirst(example.name)}:`, '', ...fenced(example.text));
+            lines.push(`${capital(example.name)}:`, '', ...fenced(example.text));
         }
     }
     if (check.aliases && check.aliases.length > 0) {
@@ -98,12 +98,9 @@ function fenced(text: string): string[] {
     return ['```garboard', ...text.replaceAll('\r\n', '\n').trimEnd().split('\n'), '```', ''];
 }
 
-function upperFirst(text: string): string {
-    return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 function sentence(text: string): string {
-    return ended(upperFirst(text.trim()));
+    return ended(capital(text.trim()));
 }
 
 /** With its full stop. A formula keeps its small letter: d = bore − tail. */

@@ -5,6 +5,7 @@ import { definitions, ReportContext, table, urgencyTitle, type ReportInput } fro
 import { html, nothing, type Html } from '../html.js';
 import { reportNumber, vesselName } from '../sections/opening.js';
 import { standing } from '../standing-words.js';
+import { listed } from '../../checks/phrasing.js';
 import { capital, counted, dateText, wordText } from '../wording.js';
 import { draftNote, gap, identity, letterhead, paperPage, signatures, surveyorName, whereOf } from './letter.js';
 
@@ -53,7 +54,7 @@ ${signatures(context)}
     });
 }
 
-const listedWords = () => `${toldTheSameDay.slice(0, -1).map(wordText).join(', ')} or ${wordText(toldTheSameDay.at(-1) ?? '')}`;
+const listedWords = () => listed(toldTheSameDay.map(wordText), 'or');
 
 function matter(context: ReportContext, finding: Finding): Html {
     const where = whereOf(context, finding);

@@ -3,6 +3,7 @@ import { changedAreas, changesBetween, type Change, type ChangedArea } from '../
 import { table, type ReportContext, type Section } from '../context.js';
 import { html, nothing, type Html } from '../html.js';
 import { recordJson, type RecordDocument } from '../record-json.js';
+import { listed } from '../../checks/phrasing.js';
 import { capital, counted, dateText } from '../wording.js';
 import { parseFigure } from '../../quantities/index.js';
 
@@ -22,7 +23,7 @@ export function changes(context: ReportContext): Section | undefined {
     }
     return {
         id: 'changes', title: `Changes since ${issueName(last.issue)}`, body: html`
-<p class="lead">${told.length === 0 ? `Nothing that is recorded differs from ${issueName(last.issue)}.` : `${listed(counts(told))}.`}</p>
+<p class="lead">${told.length === 0 ? `Nothing that is recorded differs from ${issueName(last.issue)}.` : `${sentence(counts(told))}.`}</p>
 <p>This compares all that is recorded in the two issues. What only reads or stands otherwise and says the same is not listed. Of long texts the part that differs is shown, with the words around it.</p>
 ${changedAreas.map(area => areaTable(context, area, told.filter(change => change.area === area)))}`,
     };
@@ -51,7 +52,7 @@ function counts(told: readonly Change[]): string[] {
     ];
 }
 
-const listed = (texts: readonly string[]): string => capital(texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`);
+const sentence = (texts: readonly string[]): string => capital(listed(texts));
 
 function areaTable(context: ReportContext, area: ChangedArea, told: readonly Change[]): Html {
     return told.length === 0 ? nothing : html`<h3>${titles[area]}</h3>

@@ -7,7 +7,7 @@ import { altOf, definitions, gauge, picture, table, urgencyTitle, type ReportCon
 import { html, joined, nothing, type Html } from '../html.js';
 import { proseHtml, proseInline } from '../prose.js';
 import { standing } from '../standing-words.js';
-import { computedText, counted, wordText } from '../wording.js';
+import { capital, computedText, counted, wordText } from '../wording.js';
 import { relationText } from './damage.js';
 import { outcomeRows } from './earlier.js';
 import { costText, costTotal } from './opening.js';
@@ -137,12 +137,11 @@ function authority(context: ReportContext, finding: Finding): Html | undefined {
         const title = standard?.title ?? '';
         const cited = clause === undefined && title.startsWith(name) ? title : `${name}${clause === undefined ? '' : `, ${clause}`}${title === '' ? '' : `, ${title}`}`;
         const isSaid = standingText !== undefined && cited.toLowerCase().endsWith(standingText);
-        return html`<li>${lead}${cited}.${isSaid ? nothing : ` ${standingText === undefined ? 'Standing not recorded' : capitalFirst(standingText)}.`}${isRecalled(standard) ? html` <strong>Clause to be confirmed.</strong>` : nothing}</li>
+        return html`<li>${lead}${cited}.${isSaid ? nothing : ` ${standingText === undefined ? 'Standing not recorded' : capital(standingText)}.`}${isRecalled(standard) ? html` <strong>Clause to be confirmed.</strong>` : nothing}</li>
 `;
     })}</ul>`;
 }
 
-const capitalFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 export function accepted(context: ReportContext): Section | undefined {
     const { acceptances } = context.record;
@@ -156,7 +155,7 @@ ${table('Accepted, with the reasons', [{ title: 'On' }, { title: 'What stands' }
             attributes: context.source(acceptance.span),
             cells: [
                 acceptance.on.length === 0 ? 'The vessel' : joined(acceptance.on.map(c => context.linkToComponent(c)), ', '),
-                met.length === 0 ? capitalFirst(wordText(acceptance.check.id)) : html`${met.map(problem => html`<p>${computedText(problem.message)}</p>`)}`,
+                met.length === 0 ? capital(wordText(acceptance.check.id)) : html`${met.map(problem => html`<p>${computedText(problem.message)}</p>`)}`,
                 acceptance.reason ? proseInline(context, acceptance.reason) : html`<strong class="absent">No reason is recorded</strong>`,
             ],
         };

@@ -10,6 +10,7 @@ import { toldLine } from '../told.js';
 import { undoneOf } from '../undone.js';
 import { occurrenceCost } from './damage.js';
 import { followedUp } from './earlier.js';
+import { listed } from '../../checks/phrasing.js';
 import { capital, computedText, counted, dateText, figureText, inSentence, isWord, moneyText, wordText } from '../wording.js';
 
 export const vesselName = (context: ReportContext): string => context.record.vessel?.name || 'Vessel without a name';
@@ -206,10 +207,6 @@ function attendancesText(attendances: readonly Attendance[]): string {
         }
     }
     return listed(stays.map(({ state, dates }) => dates.length === 0 ? state : `${state} on ${daysText(dates) ?? ''}`));
-}
-
-function listed(texts: readonly string[]): string {
-    return texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`;
 }
 
 export function contents(sections: readonly Section[]): Html {
